@@ -39,7 +39,12 @@ class ArchitectureTest {
             Pattern.compile("Utils?|Common|Helpers?|Managers?|Services?|Impl", Pattern.CASE_INSENSITIVE);
 
     /** Packages of libraries, and the parts outside which nobody may name them. */
-    private record OnlyHere(String what, Set<String> packages, Set<String> parts, boolean rootToo) {}
+    private record OnlyHere(String what, Set<String> packages, Set<String> parts, boolean rootToo) {
+        @Override
+        public String toString() {
+            return what;
+        }
+    }
 
     static List<OnlyHere> onlyHere() {
         return List.of(
@@ -124,7 +129,7 @@ class ArchitectureTest {
         assertNone(wrong);
     }
 
-    @ParameterizedTest
+    @ParameterizedTest(name = "{0}")
     @MethodSource("onlyHere")
     void aLibraryIsNamedOnlyInItsPart(OnlyHere rule) {
         List<String> wrong = new ArrayList<>();
@@ -225,8 +230,9 @@ class ArchitectureTest {
     }
 
     private static void assertNone(List<String> wrong) {
-        if (!wrong.isEmpty()) {
-            fail(wrong.size() + " found:\n" + String.join("\n", new TreeSet<>(wrong)));
+        Set<String> distinct = new TreeSet<>(wrong);
+        if (!distinct.isEmpty()) {
+            fail(distinct.size() + " found:\n" + String.join("\n", distinct));
         }
     }
 }
