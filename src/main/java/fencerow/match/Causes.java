@@ -1,0 +1,144 @@
+package fencerow.match;
+
+import fencerow.stock.Catalogue;
+import fencerow.stock.Item;
+import fencerow.terms.Amount;
+import fencerow.terms.CapabilityId;
+import fencerow.terms.Dimension;
+import fencerow.terms.Feature;
+import fencerow.terms.FeatureId;
+import fencerow.terms.ItemId;
+import fencerow.terms.Relation;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Finds what truly stands in the way of a must-have: not the first check that failed, but the end of the chain from the
+ * must-have through the items that could meet it and what those need in turn.
+ */
+final class Causes {
+    private final Catalogue catalogue;
+    private final Assortment assortment;
+    private final Problem problem;
+    private final long[] base;
+
+    Causes(Catalogue catalogue, Assortment assortment, Problem problem, long[] base) {
+        this.catalogue = catalogue;
+        this.assortment = assortment;
+        this.problem = problem;
+        this.base = base;
+    }
+
+    /** The causes why the must-haves in the given rows cannot be met together; without repeats. */
+    List<Blocked> of(List<Integer> rows) {
+        Set<Blocked> causes = new LinkedHashSet<>();
+        for (int row : rows) {
+            if (isAttainable(row, new HashSet<>())) {
+                causes.add(cause(Optional.empty(), row, Blocked.Rule.NOT_TOGETHER));
+            } else {
+                explain(row, Optional.empty(), new HashSet<>(), causes);
+            }
+        }
+        return List.copyOf(causes);
+    }
+
+    private void explain(int row, Optional<ItemId> through, Set<Integer> seen, Set<Blocked> causes) {
+        if (!seen.add(row)) {
+            return;
+        }
+        CapabilityId of = problem.rows().get(row).of();
+        int before = causes.size();
+        for (Item item : catalogue.items()) {
+            if (!gives(item, row)) {
+                continue;
+            }
+            Optional<ItemId> top = through.or(() -> Optional.of(item.id()));
+            Optional<Assortment.Refusal> refusal = assortment.refusal(item);
+            if (refusal.isPresent()) {
+                causes.add(new Blocked(
+                        top, refusal.get().of(), refusal.get().rule(), Optional.empty(), Optional.empty()));
+            } else {
+                for (int need : needsOf(item)) {
+                    if (!isAttainable(need, new HashSet<>())) {
+                        explain(need, top, seen, causes);
+                    }
+                }
+            }
+        }
+        if (causes.size() == before) {
+            causes.add(cause(through, row, leafRule(row, of)));
+        }
+    }
+
+    private boolean gives(Item item, int row) {
+        Problem.Row asked = problem.rows().get(row);
+        return ProblemCompiler.effects(item).stream()
+                .anyMatch(effect -> effect.of().equals(asked.of())
+                        && (effect.amount().si() > 0) == (asked.relation() == Relation.AT_LEAST));
+    }
+
+    private Blocked.Rule leafRule(int row, CapabilityId of) {
+        Problem.Row asked = problem.rows().get(row);
+        if (asked.relation() == Relation.AT_MOST) {
+            return Blocked.Rule.TOO_MUCH;
+        }
+        String name = of.value().contains(".") ? of.value().substring(0, of.value().indexOf('.')) : of.value();
+        Optional<Feature> feature =
+                name.contains(":") ? Optional.empty() : catalogue.findFeature(new FeatureId(name));
+        Optional<Assortment.Refusal> refusal = feature.flatMap(assortment::refusal);
+        if (refusal.isPresent()) {
+            return refusal.get().rule();
+        }
+        return asked.dimension() == Dimension.COUNT && reach(row) == 0
+                ? Blocked.Rule.CANNOT_BE_ADDED
+                : Blocked.Rule.TOO_LITTLE;
+    }
+
+    private Blocked cause(Optional<ItemId> item, int row, Blocked.Rule rule) {
+        Problem.Row asked = problem.rows().get(row);
+        boolean isNumber = asked.dimension() != Dimension.COUNT || asked.bound() > 1;
+        Optional<Amount> wanted = isNumber ? Optional.of(asked.wanted()) : Optional.empty();
+        Optional<Amount> available = isNumber ? Optional.of(asked.amount(reach(row))) : Optional.empty();
+        return new Blocked(item, asked.of(), rule, wanted, available);
+    }
+
+    /** The most the row can come to with every item that can be had, what those need left aside. */
+    private long reach(int row) {
+        long reach = base[row];
+        for (int i = 0; i < problem.items().size(); i++) {
+            reach += Math.max(0, problem.rows().get(row).coefficient()[i]) * problem.items().get(i).max();
+        }
+        return reach;
+    }
+
+    private boolean isAttainable(int row, Set<Integer> open) {
+        Problem.Row asked = problem.rows().get(row);
+        if (base[row] >= asked.bound() || !open.add(row)) {
+            return true;
+        }
+        long reach = base[row];
+        for (int i = 0; i < problem.items().size(); i++) {
+            if (asked.coefficient()[i] > 0
+                    && needsOf(problem.items().get(i).item()).stream().allMatch(need -> isAttainable(need, open))) {
+                reach += asked.coefficient()[i] * problem.items().get(i).max();
+            }
+        }
+        open.remove(row);
+        return reach >= asked.bound();
+    }
+
+    private List<Integer> needsOf(Item item) {
+        List<Integer> rows = new ArrayList<>();
+        for (int r = 0; r < problem.rows().size(); r++) {
+            int owner = problem.rows().get(r).owner();
+            if (owner >= 0 && problem.items().get(owner).item().equals(item)) {
+                rows.add(r);
+            }
+        }
+        return rows;
+    }
+}

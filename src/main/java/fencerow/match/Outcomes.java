@@ -1,0 +1,104 @@
+package fencerow.match;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The combinations of what unverified pieces may turn out to be. A piece's state that gives no more than another in
+ * every row can only be the worse one; so the worst case needs only the states that are not better than another in
+ * everything, and the best case only those that are not worse.
+ */
+final class Outcomes {
+    /** Up to this many combinations are tried one by one: six pieces of two states each. */
+    static final int MOST_TRIED = 64;
+
+    private Outcomes() {}
+
+    /** The bases among which the worst case is, and whether bounds had to stand for too many combinations. */
+    record Bases(List<long[]> bases, boolean bracketed) {}
+
+    /** Bases with every piece at a state that could be its worst. */
+    static Bases worst(Problem problem) {
+        return bases(problem, problem.pieces(), false);
+    }
+
+    /** Bases with every piece at a state that could be its best. */
+    static Bases best(Problem problem) {
+        return bases(problem, problem.pieces(), true);
+    }
+
+    /** Bases with the pieces of the mask at their best and all others at their worst. */
+    static Bases bestOf(Problem problem, int mask) {
+        List<List<long[]>> states = new ArrayList<>();
+        for (int p = 0; p < problem.pieces().size(); p++) {
+            states.add(extremes(problem.pieces().get(p), (mask & (1 << p)) != 0));
+        }
+        return combine(problem, states, false);
+    }
+
+    private static Bases bases(Problem problem, List<Problem.Piece> pieces, boolean best) {
+        return combine(problem, pieces.stream().map(piece -> extremes(piece, best)).toList(), best);
+    }
+
+    private static Bases combine(Problem problem, List<List<long[]>> states, boolean best) {
+        long combinations = 1;
+        for (List<long[]> each : states) {
+            combinations *= each.size();
+            if (combinations > MOST_TRIED) {
+                return new Bases(List.of(bracket(problem, states, best)), true);
+            }
+        }
+        List<long[]> bases = List.of(problem.base());
+        for (List<long[]> each : states) {
+            List<long[]> next = new ArrayList<>();
+            for (long[] base : bases) {
+                each.forEach(state -> next.add(sum(base, state)));
+            }
+            bases = next;
+        }
+        return new Bases(bases, false);
+    }
+
+    /** Row by row the worst or best of every piece: no real combination is worse, or better, than this. */
+    private static long[] bracket(Problem problem, List<List<long[]>> states, boolean best) {
+        long[] base = problem.base().clone();
+        for (List<long[]> each : states) {
+            for (int r = 0; r < base.length; r++) {
+                int row = r;
+                var values = each.stream().mapToLong(state -> state[row]);
+                base[r] += (best ? values.max() : values.min()).orElse(0);
+            }
+        }
+        return base;
+    }
+
+    private static List<long[]> extremes(Problem.Piece piece, boolean best) {
+        List<long[]> kept = new ArrayList<>();
+        for (long[] state : piece.contribution()) {
+            boolean dominated = kept.stream().anyMatch(other -> best ? atMost(state, other) : atMost(other, state));
+            if (!dominated) {
+                kept.removeIf(other -> best ? atMost(other, state) : atMost(state, other));
+                kept.add(state);
+            }
+        }
+        return kept;
+    }
+
+    private static boolean atMost(long[] a, long[] b) {
+        for (int r = 0; r < a.length; r++) {
+            if (a[r] > b[r]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static long[] sum(long[] a, long[] b) {
+        long[] sum = Arrays.copyOf(a, a.length);
+        for (int r = 0; r < sum.length; r++) {
+            sum[r] += b[r];
+        }
+        return sum;
+    }
+}
