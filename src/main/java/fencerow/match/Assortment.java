@@ -58,15 +58,13 @@ record Assortment(Catalogue catalogue, Unit unit, Needs needs) {
 
     private Optional<Refusal> refusalByOffering(Item item) {
         for (Effect effect : item.gives()) {
-            if (effect.amount().si() <= 0 || effect.of().value().contains(".") || effect.of().value().contains(":")) {
-                continue;
-            }
-            Optional<Feature> feature = catalogue.findFeature(new FeatureId(effect.of().value()));
-            if (feature.isPresent()) {
-                Optional<Refusal> refusal = refusal(feature.get());
-                if (refusal.isPresent()) {
-                    return refusal;
-                }
+            Optional<Refusal> refusal = effect.of()
+                    .featureName()
+                    .filter(name -> effect.amount().si() > 0)
+                    .flatMap(name -> catalogue.findFeature(new FeatureId(name)))
+                    .flatMap(this::refusal);
+            if (refusal.isPresent()) {
+                return refusal;
             }
         }
         return Optional.empty();

@@ -76,7 +76,7 @@ final class Causes {
 
     private boolean gives(Item item, int row) {
         Problem.Row asked = problem.rows().get(row);
-        return ProblemCompiler.effects(item).stream()
+        return item.allEffects().stream()
                 .anyMatch(effect -> effect.of().equals(asked.of())
                         && (effect.amount().si() > 0) == (asked.relation() == Relation.AT_LEAST));
     }
@@ -86,9 +86,7 @@ final class Causes {
         if (asked.relation() == Relation.AT_MOST) {
             return Blocked.Rule.TOO_MUCH;
         }
-        String name = of.value().contains(".") ? of.value().substring(0, of.value().indexOf('.')) : of.value();
-        Optional<Feature> feature =
-                name.contains(":") ? Optional.empty() : catalogue.findFeature(new FeatureId(name));
+        Optional<Feature> feature = of.featureName().map(FeatureId::new).flatMap(catalogue::findFeature);
         Optional<Assortment.Refusal> refusal = feature.flatMap(assortment::refusal);
         if (refusal.isPresent()) {
             return refusal.get().rule();

@@ -3,7 +3,6 @@ package fencerow.match;
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.stock.AddOn;
-import fencerow.stock.Attachment;
 import fencerow.stock.Catalogue;
 import fencerow.stock.Item;
 import fencerow.stock.Unit;
@@ -54,17 +53,6 @@ final class ProblemCompiler {
     /** Compiles one unit for one shopper. */
     static Problem compile(Catalogue catalogue, Unit unit, Needs needs) {
         return new ProblemCompiler(catalogue, unit, needs).compile();
-    }
-
-    /** All effects of one piece of an item: what it says it gives, and for an attachment itself and its jobs. */
-    static List<Effect> effects(Item item) {
-        if (!(item instanceof Attachment attachment)) {
-            return item.gives();
-        }
-        List<Effect> all = new ArrayList<>(item.gives());
-        all.add(Effect.one(CapabilityId.has(item.id())));
-        attachment.does().forEach(job -> all.add(Effect.one(CapabilityId.does(job))));
-        return all;
     }
 
     private Problem compile() {
@@ -211,7 +199,7 @@ final class ProblemCompiler {
     }
 
     private long coefficient(Item item, Demand demand) {
-        return term(effects(item), demand);
+        return term(item.allEffects(), demand);
     }
 
     private long term(List<Effect> effects, Demand demand) {

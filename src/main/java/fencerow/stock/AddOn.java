@@ -43,8 +43,8 @@ public record AddOn(
         /** @throws IllegalArgumentException if the hours are negative or low is above high */
         public Fitting {
             if (!(low >= 0 && high >= low)) {
-                throw new IllegalArgumentException(
-                        "fitting hours " + low + " to " + high + " are no range; give low at least 0 and high above it");
+                throw new IllegalArgumentException("fitting hours " + low + " to " + high
+                        + " are no range; give low at least 0 and high no less");
             }
         }
 

@@ -1,6 +1,7 @@
 package fencerow.stock;
 
 import fencerow.terms.Amount;
+import fencerow.terms.CapabilityId;
 import fencerow.terms.Demand;
 import fencerow.terms.Effect;
 import fencerow.terms.ItemId;
@@ -10,6 +11,7 @@ import fencerow.terms.StateId;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A tool that does jobs.
@@ -38,6 +40,16 @@ public record Attachment(
         gives = List.copyOf(gives);
         needs = List.copyOf(needs);
         excludes = Set.copyOf(excludes);
+    }
+
+    @Override
+    public List<Effect> allEffects() {
+        return Stream.of(
+                        gives().stream(),
+                        Stream.of(Effect.one(CapabilityId.has(id))),
+                        does.stream().sorted().map(job -> Effect.one(CapabilityId.does(job))))
+                .flatMap(effects -> effects)
+                .toList();
     }
 
     /** One tractor needs one of each. */

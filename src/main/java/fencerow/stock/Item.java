@@ -28,6 +28,11 @@ public sealed interface Item permits AddOn, Attachment {
     /** Items that cannot be there together with it. */
     Set<ItemId> excludes();
 
+    /** All effects of one piece: what it says it gives, and for an attachment itself and its jobs. */
+    default List<Effect> allEffects() {
+        return gives();
+    }
+
     /** If it is a stopgap: the hours a year up to which it is sensible. */
     OptionalInt stopgapHours();
 }

@@ -26,8 +26,9 @@ public record Capability(CapabilityId id, Dimension dimension, Combine combine, 
         own = List.copyOf(own);
         for (Figure figure : own) {
             if (figure.dimension() != dimension) {
-                throw new IllegalArgumentException("capability [" + id + "] measures " + dimension + " but starts from ["
-                        + figure.id() + "], a " + figure.dimension() + "; use figures of one dimension");
+                throw new IllegalArgumentException("capability [" + id + "] measures " + dimension
+                        + " but starts from [" + figure.id() + "], a " + figure.dimension()
+                        + "; use figures of one dimension");
             }
         }
         if (supply < 0) {

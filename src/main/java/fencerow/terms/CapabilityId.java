@@ -1,5 +1,6 @@
 package fencerow.terms;
 
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -45,6 +46,15 @@ public record CapabilityId(String value) implements Comparable<CapabilityId> {
     /** That the attachment is there. */
     public static CapabilityId has(ItemId attachment) {
         return new CapabilityId("has:" + attachment.value());
+    }
+
+    /** The name of the feature it would be about, kind left off; empty for jobs and attachments. */
+    public Optional<String> featureName() {
+        if (value.indexOf(':') >= 0) {
+            return Optional.empty();
+        }
+        int dot = value.indexOf('.');
+        return Optional.of(dot < 0 ? value : value.substring(0, dot));
     }
 
     @Override

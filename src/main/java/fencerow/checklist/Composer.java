@@ -1,0 +1,163 @@
+package fencerow.checklist;
+
+import fencerow.checklist.ChecklistLine.Place;
+import fencerow.needs.Requirement;
+import fencerow.quiz.Belief;
+import fencerow.quiz.Beliefs;
+import fencerow.quiz.Outcome;
+import fencerow.quiz.Quiz;
+import fencerow.quiz.QuizQuestion;
+import fencerow.terms.AtStake;
+import fencerow.terms.FeatureId;
+import fencerow.terms.Stop;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Composes a shopper's list from their work, their beliefs and what belongs on every list.
+ *
+ * @param templates      the lines a list may hold
+ * @param pageOne        how many lines page one holds
+ * @param walkAwaySigns  how many signs its box holds
+ */
+public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySigns) {
+    /** Chance of being wrong or of the thing missing where no quiz question tells. */
+    private static final double EVEN_CHANCE = 0.5;
+
+    private static final Comparator<ChecklistLine> MOST_AT_STAKE = Comparator.comparing(Composer::neededWithJob)
+            .thenComparing(line -> line.atStake().job())
+            .thenComparing(ChecklistLine::expected)
+            .reversed()
+            .thenComparing(ChecklistLine::id);
+
+    private static final Comparator<ChecklistLine> WALK_AROUND =
+            Comparator.<ChecklistLine, Stop>comparing(line -> line.template().stop())
+                    .thenComparing(MOST_AT_STAKE);
+
+    /** Copies the templates. */
+    public Composer {
+        templates = List.copyOf(templates);
+    }
+
+    /** The same without the lines of these ids; others move up. */
+    public Composer without(Set<String> ids) {
+        return new Composer(
+                templates.stream().filter(each -> !ids.contains(each.id())).toList(), pageOne, walkAwaySigns);
+    }
+
+    /** What kind of machine the shopper will look at. */
+    public enum Looking {
+        NEW,
+        USED,
+        BOTH
+    }
+
+    /**
+     * The list, each place in walk-around order. Page one takes the lines with the most at stake: what costs a
+     * must-have its job first, then what costs a job, then dollars times chance times relevance. Signs to walk away go
+     * to their box, and what the box cannot hold to the further sheet.
+     */
+    public List<ChecklistLine> compose(Stakes stakes, Quiz quiz, Beliefs beliefs, Looking looking) {
+        List<ChecklistLine> candidates = new ArrayList<>();
+        for (LineTemplate template : templates) {
+            List<Because> because = because(template, stakes, quiz, beliefs, looking);
+            if (!because.isEmpty()) {
+                candidates.add(line(template, because, stakes, quiz, beliefs));
+            }
+        }
+        candidates.sort(MOST_AT_STAKE);
+        Set<String> signs = first(candidates.stream().filter(each -> each.template().walkAway()), walkAwaySigns);
+        Set<String> lines = first(candidates.stream().filter(each -> !each.template().walkAway()), pageOne);
+        return candidates.stream()
+                .map(each -> each.at(place(each.id(), signs, lines)))
+                .sorted(Comparator.comparing(ChecklistLine::place).thenComparing(WALK_AROUND))
+                .toList();
+    }
+
+    private static Place place(String id, Set<String> signs, Set<String> lines) {
+        if (signs.contains(id)) {
+            return Place.WALK_AWAY;
+        }
+        return lines.contains(id) ? Place.PAGE_ONE : Place.FURTHER_SHEET;
+    }
+
+    private static Set<String> first(Stream<ChecklistLine> lines, int most) {
+        var ids = new HashSet<String>();
+        lines.limit(most).forEach(line -> ids.add(line.id()));
+        return ids;
+    }
+
+    private static boolean neededWithJob(ChecklistLine line) {
+        return line.atStake().job()
+                && line.because().stream()
+                        .anyMatch(why -> why instanceof Because.YourWork work && work.requirement().must());
+    }
+
+    private static ChecklistLine line(
+            LineTemplate template, List<Because> because, Stakes stakes, Quiz quiz, Beliefs beliefs) {
+        AtStake atStake = template.feature().map(stakes::of).orElse(template.atStake());
+        double relevance = template.feature().map(stakes::weight).orElse(stakes.weights().must());
+        double chance = template.feature().map(feature -> chance(feature, quiz, beliefs)).orElse(EVEN_CHANCE);
+        double expected = atStake.money().middle().toDollars() * chance * relevance;
+        return new ChecklistLine(template, atStake, expected, because, Place.FURTHER_SHEET);
+    }
+
+    /** Certain where the shopper is wrong, even where unsure, else what the question's prior says. */
+    private static double chance(FeatureId feature, Quiz quiz, Beliefs beliefs) {
+        Optional<Outcome> outcome = quiz.outcome(feature, beliefs);
+        if (outcome.equals(Optional.of(Outcome.WRONG))) {
+            return 1;
+        }
+        return quiz.questions().stream()
+                .filter(question -> question.feature().equals(Optional.of(feature)))
+                .mapToDouble(QuizQuestion::wrong)
+                .max()
+                .orElse(EVEN_CHANCE);
+    }
+
+    private static List<Because> because(
+            LineTemplate template, Stakes stakes, Quiz quiz, Beliefs beliefs, Looking looking) {
+        List<Because> because = new ArrayList<>();
+        template.feature().ifPresent(feature -> {
+            addBeliefs(feature, quiz, beliefs, because);
+            Optional<Requirement> requirement = stakes.relevance().requirement(feature);
+            requirement.ifPresent(each -> because.add(new Because.YourWork(each)));
+        });
+        switch (template.audience()) {
+            case EVERYONE -> because.add(new Because.ForEveryone());
+            case USED -> {
+                if (looking != Looking.NEW) {
+                    because.add(new Because.UsedMachine());
+                }
+            }
+            case NEW -> {
+                if (looking != Looking.USED) {
+                    because.add(new Because.NewMachine());
+                }
+            }
+            case FEATURE -> {
+                // only through work or belief
+            }
+        }
+        return because;
+    }
+
+    private static void addBeliefs(FeatureId feature, Quiz quiz, Beliefs beliefs, List<Because> to) {
+        quiz.outcomes(beliefs).forEach((question, outcome) -> {
+            if (question.feature().equals(Optional.of(feature))) {
+                Belief belief = beliefs.find(question.id()).orElse(Belief.NOT_SURE);
+                if (outcome == Outcome.WRONG) {
+                    belief.option().ifPresent(
+                            option -> to.add(new Because.WrongBelief(question, option, belief.sure())));
+                } else if (outcome == Outcome.UNSURE) {
+                    to.add(new Because.Unsure(question));
+                }
+            }
+        });
+    }
+}

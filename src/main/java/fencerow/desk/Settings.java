@@ -1,0 +1,78 @@
+package fencerow.desk;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the showroom sets.
+ *
+ * @param name       of the showroom, as shown and printed
+ * @param languages  offered, as BCP 47 tags; the first is the one a visit starts in
+ * @param metric     whether a visit starts in metric units rather than US customary
+ * @param idle       when a visit nobody touches any more ends
+ * @param panel      the screen's size
+ * @param paper      how and where lists are printed
+ * @param pin        opens the staff area; hashed, or plain in a demo
+ * @param dataFolder where the kiosk keeps what it learns and the last good content
+ */
+public record Settings(
+        String name,
+        List<String> languages,
+        boolean metric,
+        Idle idle,
+        Panel panel,
+        PaperSettings paper,
+        String pin,
+        String dataFolder) {
+    /** @throws IllegalArgumentException if no language is offered */
+    public Settings {
+        languages = List.copyOf(languages);
+        if (languages.isEmpty()) {
+            throw new IllegalArgumentException("no language is offered; list at least one");
+        }
+    }
+
+    /**
+     * The two waits before a visit ends by itself.
+     *
+     * @param warnAfter  the last touch on a short screen; long texts get more
+     * @param resetAfter the warning; at least 20 seconds
+     */
+    public record Idle(Duration warnAfter, Duration resetAfter) {
+        /** @throws IllegalArgumentException if the warning is shorter than 20 seconds or the first wait than 10 */
+        public Idle {
+            if (resetAfter.toSeconds() < 20 || warnAfter.toSeconds() < 10) {
+                throw new IllegalArgumentException("idle times " + warnAfter.toSeconds() + " s and "
+                        + resetAfter.toSeconds() + " s are too short; warn after at least 10 s, wait at least 20 s");
+            }
+        }
+    }
+
+    /**
+     * The screen.
+     *
+     * @param diagonalMetres of the panel; sizes of targets and type follow from it
+     */
+    public record Panel(double diagonalMetres) {
+        /** @throws IllegalArgumentException unless between 0.2 and 3 metres */
+        public Panel {
+            if (!(diagonalMetres >= 0.2 && diagonalMetres <= 3)) {
+                throw new IllegalArgumentException(
+                        "panel diagonal " + diagonalMetres + " m is out of range; give 8 in to 118 in");
+            }
+        }
+    }
+
+    /**
+     * Printing.
+     *
+     * @param printer    an {@code ipp://} address or a print queue's name; empty to save files instead
+     * @param saveFolder where lists are saved when there is no printer
+     * @param letter     US Letter, else A4
+     * @param pageOne    lines on page one
+     * @param signs      walk-away signs in its box
+     */
+    public record PaperSettings(
+            Optional<String> printer, String saveFolder, boolean letter, int pageOne, int signs) {}
+}

@@ -1,0 +1,110 @@
+package fencerow.visit;
+
+import fencerow.checklist.ChecklistLine;
+import fencerow.checklist.Composer;
+import fencerow.checklist.Composer.Looking;
+import fencerow.checklist.Relevance;
+import fencerow.checklist.Stakes;
+import fencerow.checklist.Weights;
+import fencerow.match.Matcher;
+import fencerow.match.Ranking;
+import fencerow.needs.Needs;
+import fencerow.needs.Questionnaire;
+import fencerow.needs.Requirement;
+import fencerow.quiz.Quiz;
+import fencerow.quiz.QuizQuestion;
+import fencerow.stock.Catalogue;
+import fencerow.stock.Unit;
+import fencerow.terms.AtStake;
+import fencerow.terms.MachineClass;
+import fencerow.terms.OptionId;
+import fencerow.terms.QuestionId;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * What one visit's answers come to in this showroom. Immutable: new content or stock makes a new one.
+ *
+ * @param catalogue     what the trade offers
+ * @param questionnaire about the shopper's work
+ * @param quiz          about the shopper's beliefs
+ * @param composer      of the list
+ * @param weights       how much relevance counts
+ * @param units         in stock, in transit and orderable
+ */
+public record Showroom(
+        Catalogue catalogue,
+        Questionnaire questionnaire,
+        Quiz quiz,
+        Composer composer,
+        Weights weights,
+        List<Unit> units) {
+    private static final QuestionId NEW_OR_USED = new QuestionId("new-or-used");
+
+    /** Copies the units. */
+    public Showroom {
+        units = List.copyOf(units);
+    }
+
+    /** What the answers ask for, must-haves set aside left out. */
+    public Needs needs(Visit visit) {
+        Needs all = questionnaire.needs(visit.answers());
+        for (Requirement requirement : all.requirements()) {
+            if (visit.setAside().contains(requirement.id())) {
+                all = all.without(requirement);
+            }
+        }
+        return all;
+    }
+
+    /** Every unit here, and the shopper's second quote, held against the needs. */
+    public Ranking ranking(Visit visit) {
+        List<Unit> all = new ArrayList<>(units);
+        visit.secondQuote().ifPresent(all::add);
+        return Ranking.of(new Matcher(catalogue), all, needs(visit));
+    }
+
+    /** What wrong beliefs cost this shopper, given the ranking of their needs. */
+    public Stakes stakes(Visit visit, Ranking ranking) {
+        Relevance relevance = Relevance.of(catalogue, needs(visit), ranking);
+        Set<MachineClass> classes = EnumSet.noneOf(MachineClass.class);
+        ranking.ready().forEach(match -> classes.add(match.unit().model().machineClass()));
+        if (classes.isEmpty()) {
+            units.forEach(unit -> classes.add(unit.model().machineClass()));
+        }
+        return new Stakes(catalogue, classes, relevance, weights);
+    }
+
+    /** The quiz question to ask next: the one with the most at stake. */
+    public Optional<QuizQuestion> nextQuizQuestion(Visit visit, Stakes stakes) {
+        return quiz.next(visit.beliefs(), question -> worth(question, stakes));
+    }
+
+    private static Quiz.Worth worth(QuizQuestion question, Stakes stakes) {
+        return question.feature()
+                .map(feature -> new Quiz.Worth(stakes.of(feature), stakes.weight(feature)))
+                .orElse(new Quiz.Worth(AtStake.NOTHING, stakes.weights().other()));
+    }
+
+    /** The shopper's list; lines struck out are left out. */
+    public List<ChecklistLine> checklist(Visit visit, Stakes stakes) {
+        return composer.without(visit.leftOut()).compose(stakes, quiz, visit.beliefs(), looking(visit));
+    }
+
+    private static Looking looking(Visit visit) {
+        List<OptionId> chosen = visit.answers().chosen(NEW_OR_USED);
+        if (chosen.equals(List.of(new OptionId("new")))) {
+            return Looking.NEW;
+        }
+        return chosen.equals(List.of(new OptionId("used"))) ? Looking.USED : Looking.BOTH;
+    }
+
+    /** The units for which the test holds. */
+    public List<Unit> units(Predicate<Unit> test) {
+        return units.stream().filter(test).toList();
+    }
+}
