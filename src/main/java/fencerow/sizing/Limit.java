@@ -48,14 +48,10 @@ public enum Limit {
     HEIGHT("height"),
     /** The width rules. */
     WIDTH("width"),
-    /** The length rules. */
-    LENGTH("length"),
     /** The path must be wider than the wheels. */
     WHEEL_TRACK("wheel-track"),
     /** The hours since the last service decide. */
-    SERVICE_HOURS("service-hours"),
-    /** The time since the last service decides. */
-    SERVICE_AGE("service-age");
+    SERVICE_HOURS("service-hours");
 
     private final String id;
 

@@ -1,5 +1,6 @@
 package fencerow.sizing;
 
+import fencerow.terms.Length;
 import fencerow.terms.Ratio;
 
 /**
@@ -16,6 +17,8 @@ public enum TireTread {
     /** Industrial. */
     R4("r4", 0.7);
 
+    private static final Length NEW_R1 = Length.ofInches(1.5);
+
     private final String id;
     private final Ratio depth;
 
@@ -30,7 +33,12 @@ public enum TireTread {
     }
 
     /** New depth against that of R1. */
-    public Ratio depthOfR1() {
+    public Ratio againstR1() {
         return depth;
+    }
+
+    /** Depth when new, about. */
+    public Length newDepth() {
+        return new Length(NEW_R1.si() * depth.si());
     }
 }

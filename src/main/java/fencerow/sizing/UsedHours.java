@@ -6,8 +6,7 @@ import fencerow.terms.Time;
 /**
  * Hours on the meter against age, and the next service.
  *
- * <p>Formula: hours over years; the next service falls due at the next multiple of its interval, or its months after
- * the last one, whichever comes first.
+ * <p>Formula: hours over years; the next service falls due its interval after the last one.
  *
  * <p>Source: {@link Source#TRADE_PRACTICE}: homes put 50 to 150 hours a year on a tractor, small businesses 200 to 400.
  * Valid from half a year up; meters get changed and older ones count engine turns, so look at pedals, seat, pins and
