@@ -1,6 +1,7 @@
 package fencerow.match;
 
 import fencerow.stock.Catalogue;
+import fencerow.stock.Condition;
 import fencerow.stock.Unit;
 import fencerow.terms.Amount;
 import fencerow.terms.Capability;
@@ -20,6 +21,9 @@ import java.util.Optional;
 
 /** What one unit gives by itself: its data sheet and the features known to be fitted. */
 final class Equipment {
+    /** What only a machine nobody has owned gives. */
+    private static final CapabilityId NEW_MACHINE = new CapabilityId("new-machine");
+
     private static final Map<String, Figure> FIGURES = figuresById();
 
     private final Catalogue catalogue;
@@ -30,6 +34,9 @@ final class Equipment {
     Equipment(Catalogue catalogue, Unit unit) {
         this.catalogue = catalogue;
         this.unit = unit;
+        if (unit.condition() == Condition.NEW) {
+            known.computeIfAbsent(NEW_MACHINE, of -> new ArrayList<>()).add(Effect.one(NEW_MACHINE));
+        }
         for (Feature feature : catalogue.features()) {
             Fact fact = unit.fact(feature.id());
             if (fact instanceof Fact.Unverified open) {
