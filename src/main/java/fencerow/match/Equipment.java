@@ -58,15 +58,8 @@ final class Equipment {
         if (!(fact instanceof Fact.Fitted fitted)) {
             return List.of();
         }
-        List<Effect> one = feature.effects(fitted.kind());
-        if (fitted.count() == 1) {
-            return one;
-        }
-        return one.stream()
-                .map(effect -> new Effect(
-                        effect.of(),
-                        new Amount(effect.amount().dimension(), effect.amount().si() * fitted.count()),
-                        effect.in()))
+        return feature.effects(fitted.kind()).stream()
+                .map(effect -> effect.times(fitted.count()))
                 .toList();
     }
 

@@ -133,20 +133,18 @@ final class ProblemCompiler {
         }
     }
 
-    private static boolean touches(List<Item> items, CapabilityId of) {
-        return items.stream().anyMatch(item -> item.gives().stream().anyMatch(e -> e.of().equals(of)));
+    private boolean touches(List<Item> items, CapabilityId of) {
+        return items.stream().anyMatch(item -> catalogue.effects(item).stream().anyMatch(e -> e.of().equals(of)));
     }
 
-    private static Set<StateId> statesTouched(List<Item> items, CapabilityId of) {
+    private Set<StateId> statesTouched(List<Item> items, CapabilityId of) {
         Set<StateId> states = new LinkedHashSet<>(List.of(Demand.ANY_STATE));
         for (Item item : items) {
-            item.gives().stream().filter(e -> e.of().equals(of)).forEach(e -> states.addAll(sorted(e.in())));
+            catalogue.effects(item).stream()
+                    .filter(effect -> effect.of().equals(of))
+                    .forEach(effect -> states.addAll(effect.in().stream().sorted().toList()));
         }
         return states;
-    }
-
-    private static List<StateId> sorted(Set<StateId> states) {
-        return states.stream().sorted().toList();
     }
 
     private Problem.Row row(Draft draft, List<Item> items) {
@@ -199,7 +197,7 @@ final class ProblemCompiler {
     }
 
     private long coefficient(Item item, Demand demand) {
-        return term(item.allEffects(), demand);
+        return term(catalogue.effects(item), demand);
     }
 
     private long term(List<Effect> effects, Demand demand) {
