@@ -88,7 +88,7 @@ final class Equipment {
             }
         }
         return isMax(catalogue, of)
-                ? Math.max(amount, largest(known.getOrDefault(of, List.of()), in))
+                ? Math.max(amount, largest(known.getOrDefault(of, List.of()), of, in))
                 : amount + sum(known.getOrDefault(of, List.of()), of, in);
     }
 
@@ -107,10 +107,11 @@ final class Equipment {
         return sum;
     }
 
-    private static long largest(List<Effect> effects, StateId in) {
+    /** The largest of the effects on the capability that count in the state, in steps; at least nothing. */
+    static long largest(List<Effect> effects, CapabilityId of, StateId in) {
         long largest = 0;
         for (Effect effect : effects) {
-            if (effect.countsIn(in)) {
+            if (effect.of().equals(of) && effect.countsIn(in)) {
                 largest = Math.max(largest, effect.amount().steps());
             }
         }
