@@ -111,8 +111,8 @@ public final class Relevance {
                         .anyMatch(effects -> effects.stream().anyMatch(effect -> adds(effect, wanted)));
     }
 
-    private static boolean provides(Item item, CapabilityId wanted) {
-        return item.allEffects().stream().anyMatch(effect -> adds(effect, wanted));
+    private boolean provides(Item item, CapabilityId wanted) {
+        return catalogue.effects(item).stream().anyMatch(effect -> adds(effect, wanted));
     }
 
     private static boolean adds(Effect effect, CapabilityId wanted) {

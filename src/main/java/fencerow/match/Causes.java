@@ -76,7 +76,7 @@ final class Causes {
 
     private boolean gives(Item item, int row) {
         Problem.Row asked = problem.rows().get(row);
-        return item.allEffects().stream()
+        return catalogue.effects(item).stream()
                 .anyMatch(effect -> effect.of().equals(asked.of())
                         && (effect.amount().si() > 0) == (asked.relation() == Relation.AT_LEAST));
     }

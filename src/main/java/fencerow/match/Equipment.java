@@ -1,6 +1,7 @@
 package fencerow.match;
 
 import fencerow.stock.Catalogue;
+import fencerow.stock.Condition;
 import fencerow.stock.Unit;
 import fencerow.terms.Amount;
 import fencerow.terms.Capability;
@@ -20,6 +21,9 @@ import java.util.Optional;
 
 /** What one unit gives by itself: its data sheet and the features known to be fitted. */
 final class Equipment {
+    /** What only a machine nobody has owned gives. */
+    private static final CapabilityId NEW_MACHINE = new CapabilityId("new-machine");
+
     private static final Map<String, Figure> FIGURES = figuresById();
 
     private final Catalogue catalogue;
@@ -30,6 +34,9 @@ final class Equipment {
     Equipment(Catalogue catalogue, Unit unit) {
         this.catalogue = catalogue;
         this.unit = unit;
+        if (unit.condition() == Condition.NEW) {
+            known.computeIfAbsent(NEW_MACHINE, of -> new ArrayList<>()).add(Effect.one(NEW_MACHINE));
+        }
         for (Feature feature : catalogue.features()) {
             Fact fact = unit.fact(feature.id());
             if (fact instanceof Fact.Unverified open) {
@@ -51,15 +58,8 @@ final class Equipment {
         if (!(fact instanceof Fact.Fitted fitted)) {
             return List.of();
         }
-        List<Effect> one = feature.effects(fitted.kind());
-        if (fitted.count() == 1) {
-            return one;
-        }
-        return one.stream()
-                .map(effect -> new Effect(
-                        effect.of(),
-                        new Amount(effect.amount().dimension(), effect.amount().si() * fitted.count()),
-                        effect.in()))
+        return feature.effects(fitted.kind()).stream()
+                .map(effect -> effect.times(fitted.count()))
                 .toList();
     }
 
@@ -88,7 +88,7 @@ final class Equipment {
             }
         }
         return isMax(catalogue, of)
-                ? Math.max(amount, largest(known.getOrDefault(of, List.of()), in))
+                ? Math.max(amount, largest(known.getOrDefault(of, List.of()), of, in))
                 : amount + sum(known.getOrDefault(of, List.of()), of, in);
     }
 
@@ -107,10 +107,11 @@ final class Equipment {
         return sum;
     }
 
-    private static long largest(List<Effect> effects, StateId in) {
+    /** The largest of the effects on the capability that count in the state, in steps; at least nothing. */
+    static long largest(List<Effect> effects, CapabilityId of, StateId in) {
         long largest = 0;
         for (Effect effect : effects) {
-            if (effect.countsIn(in)) {
+            if (effect.of().equals(of) && effect.countsIn(in)) {
                 largest = Math.max(largest, effect.amount().steps());
             }
         }

@@ -7,7 +7,6 @@ import fencerow.stock.Catalogue;
 import fencerow.stock.Item;
 import fencerow.stock.Unit;
 import fencerow.terms.Amount;
-import fencerow.terms.Capability;
 import fencerow.terms.CapabilityId;
 import fencerow.terms.Demand;
 import fencerow.terms.Effect;
@@ -62,7 +61,7 @@ final class ProblemCompiler {
             drafts.add(new Draft(role, "", i, requirements.get(i).demand()));
         }
         List<Item> items = helpfulItems();
-        addLimits(items);
+        addFeatureLimits(items);
 
         List<Problem.Candidate> candidates = items.stream().map(this::candidate).toList();
         List<Problem.Row> rows = new ArrayList<>();
@@ -87,6 +86,7 @@ final class ProblemCompiler {
         Deque<Demand> open = new ArrayDeque<>();
         drafts.stream().filter(draft -> draft.role() == Problem.Role.MUST).forEach(draft -> open.add(draft.demand()));
         Set<Demand> seen = new HashSet<>();
+        Set<Demand> limits = new HashSet<>();
         while (!open.isEmpty()) {
             Demand demand = open.remove();
             if (!seen.add(demand)) {
@@ -101,52 +101,49 @@ final class ProblemCompiler {
                         drafts.add(new Draft(Problem.Role.NEED, item.id().value(), -1, need));
                         open.add(need);
                     }
+                    for (Demand limit : sharedLimits(item)) {
+                        if (limits.add(limit)) {
+                            drafts.add(new Draft(Problem.Role.LIMIT, "", -1, limit));
+                            open.add(limit);
+                        }
+                    }
                 }
             }
         }
         return catalogue.items().stream().filter(found::contains).toList();
     }
 
-    private void addLimits(List<Item> items) {
+    /** That every shared resource the item takes from stays at nothing or above, in each state it is taken in. */
+    private List<Demand> sharedLimits(Item item) {
+        List<Demand> limits = new ArrayList<>();
+        for (Effect effect : catalogue.effects(item)) {
+            boolean isShared = catalogue.findCapability(effect.of())
+                    .map(capability -> capability.supply() > 0)
+                    .orElse(false);
+            if (isShared && effect.amount().si() < 0) {
+                Threshold nothing = Threshold.of(new Amount(effect.amount().dimension(), 0));
+                Set<StateId> states = effect.in().isEmpty() ? Set.of(Demand.ANY_STATE) : effect.in();
+                states.stream()
+                        .sorted()
+                        .forEach(state -> limits.add(new Demand(effect.of(), Relation.AT_LEAST, nothing, state)));
+            }
+        }
+        return limits;
+    }
+
+    /** That no feature comes to more than the model, or any machine, can have. */
+    private void addFeatureLimits(List<Item> items) {
         for (Feature feature : catalogue.features()) {
             Integer limit = unit.model().limits().get(feature.id());
-            boolean counted = limit != null || feature.most() > 1;
-            if (counted && touches(items, CapabilityId.of(feature.id()))) {
+            CapabilityId of = CapabilityId.of(feature.id());
+            boolean given = items.stream()
+                    .anyMatch(item -> catalogue.effects(item).stream().anyMatch(effect -> effect.of().equals(of)));
+            if (given && (limit != null || feature.most() > 1)) {
+                Threshold most = Threshold.of(Amount.count(limit != null ? limit : feature.most()));
                 drafts.add(new Draft(Problem.Role.LIMIT, "", -1, new Demand(
-                        CapabilityId.of(feature.id()),
-                        Relation.AT_MOST,
-                        Threshold.of(Amount.count(
-                                limit != null ? limit : feature.most())),
-                        Demand.ANY_STATE)));
+                        of, Relation.AT_MOST, most, Demand.ANY_STATE)));
             }
         }
-        for (Capability capability : catalogue.capabilities()) {
-            if (capability.supply() > 0 && touches(items, capability.id())) {
-                for (StateId state : statesTouched(items, capability.id())) {
-                    drafts.add(new Draft(Problem.Role.LIMIT, "", -1, new Demand(
-                            capability.id(),
-                            Relation.AT_LEAST,
-                            Threshold.of(new Amount(capability.dimension(), 0)),
-                            state)));
-                }
-            }
-        }
-    }
-
-    private static boolean touches(List<Item> items, CapabilityId of) {
-        return items.stream().anyMatch(item -> item.gives().stream().anyMatch(e -> e.of().equals(of)));
-    }
-
-    private static Set<StateId> statesTouched(List<Item> items, CapabilityId of) {
-        Set<StateId> states = new LinkedHashSet<>(List.of(Demand.ANY_STATE));
-        for (Item item : items) {
-            item.gives().stream().filter(e -> e.of().equals(of)).forEach(e -> states.addAll(sorted(e.in())));
-        }
-        return states;
-    }
-
-    private static List<StateId> sorted(Set<StateId> states) {
-        return states.stream().sorted().toList();
     }
 
     private Problem.Row row(Draft draft, List<Item> items) {
@@ -199,14 +196,14 @@ final class ProblemCompiler {
     }
 
     private long coefficient(Item item, Demand demand) {
-        return term(item.allEffects(), demand);
+        return term(catalogue.effects(item), demand);
     }
 
     private long term(List<Effect> effects, Demand demand) {
-        long sum = Equipment.sum(effects, demand.of(), demand.in());
         if (Equipment.isMax(catalogue, demand.of())) {
-            return maxTerm(sum, demand);
+            return maxTerm(Equipment.largest(effects, demand.of(), demand.in()), demand);
         }
+        long sum = Equipment.sum(effects, demand.of(), demand.in());
         return demand.relation() == Relation.AT_LEAST ? sum : -sum;
     }
 

@@ -2,11 +2,14 @@ package fencerow.stock;
 
 import fencerow.terms.Capability;
 import fencerow.terms.CapabilityId;
+import fencerow.terms.Effect;
 import fencerow.terms.Feature;
 import fencerow.terms.FeatureId;
 import fencerow.terms.ItemId;
 import fencerow.terms.ModelId;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +27,7 @@ public final class Catalogue {
     private final Map<ItemId, Item> items;
     private final Map<ModelId, Model> models;
     private final PriceBook prices;
+    private final Map<ItemId, List<Effect>> effects = new HashMap<>();
 
     /** Takes copies; ids are unique within each collection. */
     public Catalogue(
@@ -37,6 +41,35 @@ public final class Catalogue {
         this.items = byId(items, Item::id);
         this.models = byId(models, Model::id);
         this.prices = prices;
+        this.items.values().forEach(item -> effects.put(item.id(), withWhatFeaturesGive(item)));
+    }
+
+    /** A feature that an item gives does all it would do if it had come from the factory. */
+    private List<Effect> withWhatFeaturesGive(Item item) {
+        List<Effect> all = new ArrayList<>();
+        for (Effect effect : item.allEffects()) {
+            Optional<Feature> feature = effect.of().featureName().map(FeatureId::new).flatMap(this::findFeature);
+            if (feature.isPresent() && effect.amount().si() > 0) {
+                int count = (int) effect.amount().si();
+                feature.get().effects(effect.of().kindName()).forEach(brought -> all.add(brought.times(count)));
+            } else {
+                all.add(effect);
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    /**
+     * Everything one piece of the item does, what the features it gives do among it.
+     *
+     * @throws IllegalArgumentException if the item is not of this catalogue
+     */
+    public List<Effect> effects(Item item) {
+        List<Effect> known = effects.get(item.id());
+        if (known == null) {
+            throw new IllegalArgumentException("item [" + item.id() + "] is not in the catalogue");
+        }
+        return known;
     }
 
     private static <K, V> Map<K, V> byId(Collection<? extends V> all, Function<V, K> id) {
@@ -101,7 +134,7 @@ public final class Catalogue {
         return items.values().stream()
                 .filter(AddOn.class::isInstance)
                 .map(AddOn.class::cast)
-                .filter(addOn -> addOn.gives().stream()
+                .filter(addOn -> effects(addOn).stream()
                         .anyMatch(effect -> effect.of().equals(wanted) && effect.amount().si() > 0))
                 .toList();
     }

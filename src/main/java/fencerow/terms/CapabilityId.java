@@ -57,6 +57,12 @@ public record CapabilityId(String value) implements Comparable<CapabilityId> {
         return Optional.of(dot < 0 ? value : value.substring(0, dot));
     }
 
+    /** The kind of the feature, where one is named. */
+    public Optional<String> kindName() {
+        int dot = value.indexOf('.');
+        return dot < 0 ? Optional.empty() : Optional.of(value.substring(dot + 1));
+    }
+
     @Override
     public int compareTo(CapabilityId other) {
         return value.compareTo(other.value);

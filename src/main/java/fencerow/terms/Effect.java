@@ -20,6 +20,11 @@ public record Effect(CapabilityId of, Amount amount, Set<StateId> in) {
         return new Effect(of, Amount.count(1), Set.of());
     }
 
+    /** The same from several pieces. */
+    public Effect times(int count) {
+        return count == 1 ? this : new Effect(of, new Amount(amount.dimension(), amount.si() * count), in);
+    }
+
     /** Whether it counts in the state. */
     public boolean countsIn(StateId state) {
         return in.isEmpty() || in.contains(state);

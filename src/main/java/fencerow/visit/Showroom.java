@@ -44,6 +44,7 @@ public record Showroom(
         Weights weights,
         List<Unit> units) {
     private static final QuestionId NEW_OR_USED = new QuestionId("new-or-used");
+    private static final OptionId NEW_ONLY = new OptionId("new-only");
 
     /** Copies the units. */
     public Showroom {
@@ -97,10 +98,7 @@ public record Showroom(
 
     private static Looking looking(Visit visit) {
         List<OptionId> chosen = visit.answers().chosen(NEW_OR_USED);
-        if (chosen.equals(List.of(new OptionId("new")))) {
-            return Looking.NEW;
-        }
-        return chosen.equals(List.of(new OptionId("used"))) ? Looking.USED : Looking.BOTH;
+        return chosen.equals(List.of(NEW_ONLY)) ? Looking.NEW : Looking.BOTH;
     }
 
     /** The units for which the test holds. */
