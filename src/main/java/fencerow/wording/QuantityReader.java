@@ -123,7 +123,8 @@ final class QuantityReader {
     private IllegalArgumentException wrong(String what) {
         String units = UnitSpelling.allowed(expected);
         String kind = expected.id().replace('-', ' ');
-        return new IllegalArgumentException(what + "; give a " + kind
+        String article = "aeiou".indexOf(kind.charAt(0)) < 0 ? "a " : "an ";
+        return new IllegalArgumentException(what + "; give " + article + kind
                 + (units.isEmpty() ? " as a plain number" : " in " + units));
     }
 }
