@@ -31,10 +31,7 @@ public record Ranking(List<Match> matches) {
 
     /** Matches and ranks. */
     public static Ranking of(Matcher matcher, Collection<Unit> units, Needs needs) {
-        return new Ranking(units.stream()
-                .map(unit -> matcher.match(unit, needs))
-                .sorted(BEST_FIRST)
-                .toList());
+        return new Ranking(matcher.match(units, needs).stream().sorted(BEST_FIRST).toList());
     }
 
     /** Matches with a plan. */
