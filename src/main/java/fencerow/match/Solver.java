@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>Raise-only search: counts start at nothing; while some active row is short, any completion must raise one of that
  * row's helpers, so those are the branches; after a branch its item is capped where it stood, so no combination is
- * tried twice. A row out of reach, or a price that cannot beat the best found, ends a branch. Ties go to fewer pieces, then
- * less fitting time, then the earlier items. Confined to one call; not for sharing.
+ * tried twice. A row out of reach, or a price that cannot beat the best found, ends a branch. Ties go to fewer pieces,
+ * then less fitting time, then the earlier items. Confined to one call; not for sharing.
  */
 final class Solver {
     private final Setup setup;
