@@ -27,10 +27,9 @@ record Assortment(Catalogue catalogue, Unit unit, Needs needs) {
         if (isFree(item)) {
             return Optional.empty();
         }
-        CapabilityId itself = item.gives().stream()
-                .findFirst()
-                .map(Effect::of)
-                .orElse(CapabilityId.has(item.id()));
+        CapabilityId itself = item instanceof AddOn addOn
+                ? addOn.gives().stream().findFirst().map(Effect::of).orElse(CapabilityId.has(item.id()))
+                : CapabilityId.has(item.id());
         if (!item.classes().contains(unit.model().machineClass())) {
             return Optional.of(new Refusal(Blocked.Rule.NOT_FOR_CLASS, itself));
         }

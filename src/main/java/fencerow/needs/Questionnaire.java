@@ -45,9 +45,27 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
         return questions.stream().filter(question -> question.id().equals(id)).findFirst();
     }
 
-    /** The questions that apply to these answers, answered or not, in asking order. */
+    /**
+     * The questions that apply to these answers, answered or not, in asking order. A job that an answer takes off the
+     * tractor no longer brings up questions, except the one it was taken off by.
+     */
     public List<Question> applying(Answers answers) {
-        return questions.stream().filter(question -> applies(question, answers)).toList();
+        return questions.stream()
+                .filter(question -> applies(question, answers, takenOff(answers, question.id())))
+                .toList();
+    }
+
+    /** The jobs that answers to questions other than this one take off the tractor. */
+    private Set<OptionId> takenOff(Answers answers, QuestionId otherThan) {
+        Set<OptionId> jobs = new LinkedHashSet<>();
+        for (Question question : questions) {
+            if (!question.id().equals(otherThan) && applies(question, answers, Set.of())) {
+                for (Question.Option option : picked(question, answers)) {
+                    option.hires().forEach(job -> jobs.add(new OptionId(job.value())));
+                }
+            }
+        }
+        return jobs;
     }
 
     /** The first question that applies and has no answer. */
@@ -57,11 +75,11 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
                 .findFirst();
     }
 
-    private static boolean applies(Question question, Answers answers) {
+    private static boolean applies(Question question, Answers answers, Set<OptionId> takenOff) {
         return question.when().isEmpty()
-                || question.when().entrySet().stream()
-                        .anyMatch(condition -> condition.getValue().stream()
-                                .anyMatch(answers.chosen(condition.getKey())::contains));
+                || question.when().entrySet().stream().anyMatch(condition -> condition.getValue().stream()
+                        .filter(option -> !takenOff.contains(option))
+                        .anyMatch(answers.chosen(condition.getKey())::contains));
     }
 
     /**

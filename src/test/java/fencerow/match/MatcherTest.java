@@ -184,6 +184,34 @@ class MatcherTest {
     }
 
     @Test
+    void secondPortBlockLetsBothHaveTheirOil() {
+        Yard yard = new Yard()
+                .shared("port-block")
+                .feature("power-beyond")
+                .feature("rear-remotes")
+                .addOn("power-beyond-kit", 500, List.of(gives("power-beyond"), takes("port-block")), List.of())
+                .addOn("remote-kit", 900, List.of(gives("rear-remotes"), takes("port-block")), List.of())
+                .addOn("second-port-block", 300, List.of(gives("port-block")), List.of());
+
+        Match match = yard.matcher()
+                .match(unit().make(), needs(must(needs("power-beyond")), must(needs("rear-remotes"))));
+
+        assertEquals(List.of("power-beyond-kit", "remote-kit", "second-port-block"), items(match));
+    }
+
+    @Test
+    void widthOfAFeatureAndOfTheToolThatBringsItAreNotAddedUp() {
+        Yard yard = new Yard()
+                .best("mowing-width", Dimension.LENGTH)
+                .feature("mower-deck", metres("mowing-width", 1.2))
+                .attachment("deck-60", 3500, "mow-lawn", Yard.PARKED,
+                        List.of(gives("mower-deck"), metres("mowing-width", 1.5)), List.of());
+        Requirement wider = must(atLeast("mowing-width", new Amount(Dimension.LENGTH, 1.8), Yard.PARKED));
+
+        assertEquals(Verdict.CANNOT_BE_MADE_READY, yard.matcher().match(unit().make(), needs(wider)).verdict());
+    }
+
+    @Test
     void modelLimitBoundsHowManyRemotesCanEverBeThere() {
         Yard yard = new Yard()
                 .feature("rear-remotes")

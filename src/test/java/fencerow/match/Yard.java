@@ -110,8 +110,9 @@ final class Yard {
             List<Effect> gives,
             List<Demand> needs,
             String... excludes) {
+        var fitting = new AddOn.Fitting(1, 2);
         items.add(new AddOn(
-                new ItemId(id), classes(), max, gives, needs, ids(excludes), new AddOn.Fitting(1, 2), by, stopgapHours));
+                new ItemId(id), classes(), max, gives, needs, ids(excludes), fitting, by, stopgapHours));
         Optional<PriceRange> price = Optional.of(PriceRange.exactly(Money.ofDollars(dollars)));
         price(id, by == Fitter.FACTORY ? new ItemPrice(price, Optional.empty()) : new ItemPrice(price, price));
         return this;
