@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,7 +22,7 @@ final class Judgement {
     private final Problem problem;
     private final Needs needs;
     private final Assortment assortment;
-    private final long[] base;
+    private final List<long[]> worstBases;
     private final Optional<Solver.Solution> solution;
     private final boolean bracketed;
     private final boolean hopeful;
@@ -35,24 +36,12 @@ final class Judgement {
         this.needs = needs;
         this.assortment = assortment;
         Outcomes.Bases worst = Outcomes.worst(problem);
-        long[] worstBase = problem.base();
-        Optional<Solver.Solution> worstSolution = Optional.empty();
-        long highest = -1;
-        for (long[] each : worst.bases()) {
-            Optional<Solver.Solution> found = solve(each, allMusts());
-            long cents = found.map(Solver.Solution::cents).orElse(Long.MAX_VALUE);
-            if (cents > highest) {
-                highest = cents;
-                worstBase = each;
-                worstSolution = found;
-            }
-        }
-        this.base = worstBase;
-        this.solution = worstSolution;
+        this.worstBases = worst.bases();
         this.bracketed = worst.bracketed();
+        this.solution = atWorst(worstBases, allMusts());
         this.hopeful = solution.isEmpty() && canTurnOut(Outcomes.best(problem));
         this.plan = solution.map(this::plan).orElse(Plan.EMPTY);
-        this.score = new Scoring(problem, needs, base, this::isFeasibleWith).score(solution.isPresent());
+        this.score = new Scoring(problem, needs, this::isFeasibleWith).score(solution.isPresent());
     }
 
     /**
@@ -121,8 +110,34 @@ final class Judgement {
         return Solver.solve(problem.setup(), atBase, active);
     }
 
+    /** The cheapest solution at the base where it costs most; empty where some base has none. */
+    private Optional<Solver.Solution> atWorst(List<long[]> bases, boolean[] active) {
+        Optional<Solver.Solution> worst = Optional.empty();
+        for (long[] each : bases) {
+            Optional<Solver.Solution> found = solve(each, active);
+            if (found.isEmpty()) {
+                return found;
+            }
+            if (worst.isEmpty() || found.get().cents() > worst.get().cents()) {
+                worst = found;
+            }
+        }
+        return worst;
+    }
+
     private boolean isFeasibleWith(boolean[] active) {
-        return solve(base, active).isPresent();
+        return atWorst(worstBases, active).isPresent();
+    }
+
+    /**
+     * The cheapest plan when one must-have is not asked for.
+     *
+     * @param requirement its place in the needs
+     */
+    Optional<Plan> without(int requirement) {
+        boolean[] active = allMusts();
+        active[requirement] = false;
+        return atWorst(worstBases, active).map(this::plan);
     }
 
     private boolean canTurnOut(Outcomes.Bases bases) {
@@ -138,12 +153,23 @@ final class Judgement {
         for (int i = 0; i < forbidden.length; i++) {
             forbidden[i] = items.get(i).item().stopgapHours().isPresent();
         }
-        return new Finding.Feasible(
-                plan, Solver.solve(problem.setup(), base, allMusts(), forbidden).map(this::plan));
+        return new Finding.Feasible(plan, worstBases.stream()
+                .flatMap(each -> Solver.solve(problem.setup(), each, allMusts(), forbidden).stream())
+                .max(Comparator.comparingLong(Solver.Solution::cents))
+                .map(this::plan));
     }
 
     private Finding infeasible() {
-        List<Integer> rows = irreducible();
+        boolean[] active = irreducible();
+        List<Integer> rows = IntStream.range(0, problem.setup().rows().size())
+                .filter(r -> problem.setup().rows().get(r).role() == Setup.Role.MUST)
+                .filter(r -> active[problem.setup().rows().get(r).requirement()])
+                .boxed()
+                .toList();
+        long[] base = worstBases.stream()
+                .filter(each -> solve(each, active).isEmpty())
+                .findFirst()
+                .orElse(problem.base());
         List<Requirement> requirements = rows.stream()
                 .map(row -> needs.requirements().get(problem.setup().rows().get(row).requirement()))
                 .toList();
@@ -151,7 +177,7 @@ final class Judgement {
     }
 
     /** Drops must-haves one by one while the rest still cannot be met: what stays is irreducible. */
-    private List<Integer> irreducible() {
+    private boolean[] irreducible() {
         boolean[] active = allMusts();
         for (int i = active.length - 1; i >= 0; i--) {
             if (active[i]) {
@@ -161,14 +187,7 @@ final class Judgement {
                 }
             }
         }
-        List<Integer> rows = new ArrayList<>();
-        for (int r = 0; r < problem.setup().rows().size(); r++) {
-            Setup.Row row = problem.setup().rows().get(r);
-            if (row.role() == Setup.Role.MUST && active[row.requirement()]) {
-                rows.add(r);
-            }
-        }
-        return rows;
+        return active;
     }
 
     private Plan plan(Solver.Solution found) {

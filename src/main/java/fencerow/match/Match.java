@@ -59,6 +59,17 @@ public final class Match {
         return price;
     }
 
+    /**
+     * What it costs ready to work when one must-have is not asked for; empty if it still cannot be made ready.
+     *
+     * @param requirement the must-have's place in the needs
+     */
+    Optional<ReadyPrice> priceWithout(int requirement) {
+        return judgement
+                .without(requirement)
+                .map(plan -> new ReadyPrice(price.asking(), price.catchUp(), plan.price()));
+    }
+
     /** By how much the middle of the ready-to-work price is over the budget. */
     public Optional<Money> overBudget() {
         return overBudget;

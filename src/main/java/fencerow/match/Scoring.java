@@ -9,10 +9,9 @@ import java.util.function.Predicate;
 /**
  * Works out the score of one problem.
  *
- * @param base     the unit in its worst case
  * @param feasible whether the must-haves switched on can be met together
  */
-record Scoring(Problem problem, Needs needs, long[] base, Predicate<boolean[]> feasible) {
+record Scoring(Problem problem, Needs needs, Predicate<boolean[]> feasible) {
 
     /** The score; wishes are judged by what is known to be there. */
     Score score(boolean isFeasible) {
