@@ -2,6 +2,7 @@ package fencerow.content;
 
 import fencerow.terms.Amount;
 import fencerow.terms.Figure;
+import fencerow.wording.Quantities;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -11,6 +12,7 @@ import java.util.Map;
  * practice, no source; wide enough for any real machine, narrow enough for a slipped digit or a wrong unit.
  */
 final class FigureCheck {
+    private static final Quantities UNITS = new Quantities(Locale.US, false);
     private static final double AXLES_AGREE = 0.02;
 
     private final Problems problems;
@@ -50,8 +52,8 @@ final class FigureCheck {
     void check(Place model, YamlMap written, Map<Figure, Amount> figures) {
         bands.forEach((figure, band) -> written.find(figure.id()).ifPresent(node -> {
             double value = si(figures, figure);
-            if (value < Amounts.parse(band.low(), figure.dimension()).si()
-                    || value > Amounts.parse(band.high(), figure.dimension()).si()) {
+            if (value < UNITS.parse(band.low(), figure.dimension()).si()
+                    || value > UNITS.parse(band.high(), figure.dimension()).si()) {
                 node.warning("[" + figure.id() + "] of [" + node.text() + "] is hardly possible",
                         "check it and its unit; " + band.low() + " to " + band.high() + " would be usual");
             }

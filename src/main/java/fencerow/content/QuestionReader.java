@@ -171,7 +171,7 @@ final class QuestionReader {
         int before = map.problems().count();
         Dimension dimension = Dimension.MONEY;
         if (asked == Asked.AMOUNT) {
-            dimension = map.choice("dimension", Dimension.values(), d -> d.name().toLowerCase(Locale.ROOT));
+            dimension = map.choice("dimension", Dimension.values(), Dimension::id);
         } else {
             refuse(map, "dimension");
         }

@@ -33,8 +33,10 @@ final class YamlFile {
             }
             return new Compose(settings).composeString(file.text()).map(node -> new YamlNode(node, file, problems));
         } catch (MarkedYamlEngineException e) {
-            problems.error(file.at(line(e.getProblemMark().or(e::getContextMark))),
-                    "this is no YAML: " + e.getProblem(), "look at indents, quotes, colons and brackets here and just above");
+            problems.error(
+                    file.at(line(e.getProblemMark().or(e::getContextMark))),
+                    "this is no YAML: " + e.getProblem(),
+                    "look at indents, quotes, colons and brackets here and just above");
             return Optional.empty();
         } catch (YamlEngineException e) {
             problems.error(file.at(1), "this is no YAML: " + firstLine(e), "write it anew as YAML text");

@@ -2,9 +2,11 @@ package fencerow.content;
 
 import fencerow.terms.Amount;
 import fencerow.terms.Dimension;
+import fencerow.wording.Quantities;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -21,6 +23,10 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * and finds all problems; see {@link Problems#make}.
  */
 final class YamlNode {
+    /** Files are written with US separators; units of either kind are read. */
+    private static final Quantities UNITS = new Quantities(Locale.US, false);
+    private static final int MOST_PIECES = 999;
+
     private final Node node;
     private final SourceFile file;
     private final Problems problems;
@@ -130,9 +136,12 @@ final class YamlNode {
 
     /** A number with its unit; a plain whole number for counts. */
     Amount amount(Dimension dimension) {
+        if (dimension == Dimension.COUNT) {
+            return Amount.count(whole(-MOST_PIECES, MOST_PIECES));
+        }
         String text = text();
         try {
-            return Amounts.parse(text, dimension);
+            return UNITS.parse(text, dimension);
         } catch (IllegalArgumentException e) {
             problems.error(place(), e);
             return new Amount(dimension, 0);
