@@ -76,13 +76,7 @@ final class LanguageReader {
     }
 
     private void declareKeys(Kind kind, String prefix, Map<String, TextsReader.Text> words) {
-        for (String id : GlossaryReader.idsUnder(prefix, words)) {
-            words.entrySet().stream()
-                    .filter(entry -> entry.getKey().equals(prefix + id) || entry.getKey().startsWith(prefix + id + "."))
-                    .map(entry -> entry.getValue().place())
-                    .min(Comparator.naturalOrder())
-                    .ifPresent(place -> ids.declare(kind, id, place));
-        }
+        GlossaryReader.idsUnder(prefix, words).forEach((id, place) -> ids.declare(kind, id, place));
     }
 
     /** Reads all articles; each topic, and each feature, needs one in every language. */
