@@ -38,10 +38,12 @@ final class LanguageReader {
             var reader = new TextsReader(problems);
             List<String> files = sources.contentNames(language + "/", "", ".yaml");
             if (files.isEmpty()) {
+                incomplete.add(language);
+            }
+            if (files.isEmpty() && sources.hasContent()) {
                 problems.error(new Place(sources.contentName(language), 1), "there are no words in language ["
                         + language + "]", "add a folder of this name with the words, or take the language out of"
                         + " showroom.yaml");
-                incomplete.add(language);
             }
             for (String file : files) {
                 Optional<YamlNode> top = sources.contentYaml(file);
