@@ -11,7 +11,7 @@ import org.w3c.dom.Document;
 
 /**
  * Makes a shopper's pages: fills the owner's templates, works out how many lines of the list one page holds, and sets
- * the pages as tagged PDF. Immutable; may be used by several threads, best not by the one that draws the screen.
+ * the pages as tagged PDF. One call at a time, others wait; not for the thread that draws the screen.
  */
 public final class Paper {
     private final Templates templates;
@@ -44,7 +44,7 @@ public final class Paper {
      * The lines of the list with the places they have on paper: as many on page one as it holds in ordinary type in
      * this language and on this size of paper, those with the most at stake first. Large print has the same lines.
      */
-    public List<ChecklistLine> place(Handout handout, Phrases phrases, PageFormat format) {
+    public synchronized List<ChecklistLine> place(Handout handout, Phrases phrases, PageFormat format) {
         return fit(handout, phrases, format.ordinary()).lines();
     }
 
@@ -55,7 +55,7 @@ public final class Paper {
      * @throws IllegalArgumentException if a template asks for words or values that do not exist, or does not give
      *                                  well-formed XHTML
      */
-    public Printout print(Handout handout, Phrases phrases, PageFormat format, List<Sheet> sheets) {
+    public synchronized Printout print(Handout handout, Phrases phrases, PageFormat format, List<Sheet> sheets) {
         Setting setting = fit(handout, phrases, format.ordinary());
         try (Typesetter.Pages pages = set(handout, phrases, format, setting, sheets)) {
             return new Printout(pages.write(), pages.count(), setting.lines());

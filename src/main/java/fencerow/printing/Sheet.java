@@ -8,8 +8,10 @@ public enum Sheet {
     COMPARISON("comparison"),
     /** The lines that did not fit on the list. */
     FURTHER_LINES("further-lines"),
-    /** Questions for every seller, and what to add up before hauling the tractor home. */
+    /** Questions for every seller. */
     QUESTIONS("questions"),
+    /** What to add up before hauling the tractor home. */
+    HAULING("hauling"),
     /** What the shopper got wrong in the quiz, explained. */
     EXPLANATIONS("explanations"),
     /** Whether the smallest and the least able driver can handle the tractor. */

@@ -69,8 +69,8 @@ final class SheetValues {
     boolean hasContent(Sheet sheet) {
         return switch (sheet) {
             case FURTHER_LINES -> !at(Place.FURTHER_SHEET).isEmpty();
-            case EXPLANATIONS -> !wrong().isEmpty();
-            case LIST, COMPARISON, QUESTIONS, SIT_TEST, DELIVERY_DAY, FIRST_YEAR, TEST_PAGE -> true;
+            case EXPLANATIONS -> new ExplanationValues(handout.library(), phrases).any(wrong());
+            case LIST, COMPARISON, QUESTIONS, HAULING, SIT_TEST, DELIVERY_DAY, FIRST_YEAR, TEST_PAGE -> true;
         };
     }
 
@@ -87,8 +87,8 @@ final class SheetValues {
             }
             case COMPARISON -> values.putAll(new ComparisonValues(handout, phrases, MOST_MUST_ROWS).values());
             case FURTHER_LINES -> putLines(values, "paper.list.further-heading", at(Place.FURTHER_SHEET));
-            case EXPLANATIONS -> values.put("explanations", List.of());
-            case QUESTIONS, SIT_TEST, DELIVERY_DAY, FIRST_YEAR, TEST_PAGE -> {
+            case EXPLANATIONS -> values.put("explanations", new ExplanationValues(handout.library(), phrases).of(wrong()));
+            case QUESTIONS, HAULING, SIT_TEST, DELIVERY_DAY, FIRST_YEAR, TEST_PAGE -> {
                 // words only
             }
         }
@@ -118,6 +118,7 @@ final class SheetValues {
         String date = date(imprint.printed(), texts.locale());
         Map<String, Object> values = new HashMap<>();
         values.put("paper", new Words(texts, "paper"));
+        values.put("caution", new Words(texts, "caution"));
         values.put("showroom", imprint.showroom());
         values.put("demo", imprint.demo());
         values.put("date", texts.get("paper.date", Map.of("date", date)));
@@ -209,7 +210,8 @@ final class SheetValues {
     }
 
     private Map<String, Object> sign(ChecklistLine line) {
-        return Map.of("what", phrases.labels().lineWhat(line), "bad", phrases.labels().lineBad(line));
+        String sign = phrases.texts().find("line." + line.id() + ".sign").orElse(phrases.labels().lineBad(line));
+        return Map.of("what", phrases.labels().lineWhat(line), "sign", sign);
     }
 
     private List<String> cautions() {

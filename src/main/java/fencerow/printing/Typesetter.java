@@ -5,6 +5,7 @@ import com.openhtmltopdf.extend.FSCacheValue;
 import com.openhtmltopdf.extend.impl.FSDefaultCacheStore;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.CacheStore;
@@ -14,17 +15,17 @@ import com.openhtmltopdf.render.PageBox;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.logging.Level;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.w3c.dom.Document;
 
 /**
  * Sets XHTML as pages and writes them as tagged PDF. Fonts are the ones given here; nothing is fetched from anywhere.
- * May be used by several threads.
+ * For one thread at a time.
  */
 final class Typesetter {
     private static final String ROBOTO = "/com/formdev/flatlaf/fonts/roboto/Roboto-";
@@ -32,21 +33,29 @@ final class Typesetter {
 
     private final FSCacheEx<String, FSCacheValue> fontMetrics = new FSDefaultCacheStore();
     private final Consumer<String> warnings;
+    private final List<Typeface> faces;
 
     /** @param warnings is told whatever the renderer finds fault with, such as a style it does not know */
     Typesetter(Consumer<String> warnings) {
         this.warnings = warnings;
         XRLog.setLoggingEnabled(false);
-        FontMappers.set(new OnlyEmbeddedFonts(open(ROBOTO + "Regular.ttf")));
+        this.faces = List.of(
+                Typeface.read("Roboto", 400, ROBOTO + "Regular.ttf"),
+                Typeface.read("Roboto", 700, ROBOTO + "Bold.ttf"),
+                Typeface.read("Roboto Condensed", 400, CONDENSED + "Regular.ttf"),
+                Typeface.read("Roboto Condensed", 700, CONDENSED + "Bold.ttf"));
+        FontMappers.set(new OnlyEmbeddedFonts(faces.get(0).font()));
     }
 
     /** Pages as set, not yet written. To be closed. */
     static final class Pages implements AutoCloseable {
         private final PdfBoxRenderer renderer;
+        private final PDDocument pdf;
         private final ByteArrayOutputStream out;
 
-        private Pages(PdfBoxRenderer renderer, ByteArrayOutputStream out) {
+        private Pages(PdfBoxRenderer renderer, PDDocument pdf, ByteArrayOutputStream out) {
             this.renderer = renderer;
+            this.pdf = pdf;
             this.out = out;
         }
 
@@ -91,12 +100,18 @@ final class Typesetter {
         @Override
         public void close() {
             renderer.close();
+            try {
+                pdf.close();
+            } catch (IOException e) {
+                throw new UncheckedIOException("the pages could not be closed", e);
+            }
         }
     }
 
     /** Sets a document. */
     Pages set(Document document) {
         var out = new ByteArrayOutputStream();
+        var pdf = new PDDocument();
         PdfRendererBuilder builder = new PdfRendererBuilder()
                 .usePdfUaAccessibility(true)
                 .useFastMode()
@@ -112,25 +127,13 @@ final class Typesetter {
                     }
                 })
                 .useObjectDrawerFactory(QrCode.drawers())
+                .usePDDocument(pdf)
                 .toStream(out);
-        addFont(builder, ROBOTO + "Regular.ttf", "Roboto", 400);
-        addFont(builder, ROBOTO + "Bold.ttf", "Roboto", 700);
-        addFont(builder, CONDENSED + "Regular.ttf", "Roboto Condensed", 400);
-        addFont(builder, CONDENSED + "Bold.ttf", "Roboto Condensed", 700);
+        for (Typeface face : faces) {
+            builder.useFont(new PDFontSupplier(face.in(pdf)), face.family(), face.weight(), FontStyle.NORMAL, true);
+        }
         PdfBoxRenderer renderer = builder.buildPdfRenderer();
         renderer.layout();
-        return new Pages(renderer, out);
-    }
-
-    private static void addFont(PdfRendererBuilder builder, String resource, String family, int weight) {
-        builder.useFont(() -> open(resource), family, weight, FontStyle.NORMAL, true);
-    }
-
-    private static InputStream open(String resource) {
-        InputStream stream = Typesetter.class.getResourceAsStream(resource);
-        if (stream == null) {
-            throw new IllegalStateException("the typeface " + resource + " is not on the class path");
-        }
-        return stream;
+        return new Pages(renderer, pdf, out);
     }
 }
