@@ -56,15 +56,30 @@ public final class Paper {
      *                                  well-formed XHTML
      */
     public synchronized Printout print(Handout handout, Phrases phrases, PageFormat format, List<Sheet> sheets) {
-        Setting setting = fit(handout, phrases, format.ordinary());
+        Setting list = fit(handout, phrases, format.ordinary());
+        Setting setting = sheets.contains(Sheet.COMPARISON)
+                ? fitComparison(handout, phrases, format.ordinary(), list)
+                : list;
         try (Typesetter.Pages pages = set(handout, phrases, format, setting, sheets)) {
             return new Printout(pages.write(), pages.count(), setting.lines());
         }
     }
 
-    private Setting fit(Handout handout, Phrases phrases, PageFormat format) {
+    /** Where the lines go and how each is set, in ordinary print. */
+    Setting fit(Handout handout, Phrases phrases, PageFormat format) {
         return new Fit(handout.lines(), setting -> set(handout, phrases, format, setting, List.of(Sheet.LIST)))
                 .upTo(mostLines, mostSigns);
+    }
+
+    /** With as many must-have rows as keep the comparison on one page. */
+    private Setting fitComparison(Handout handout, Phrases phrases, PageFormat format, Setting setting) {
+        for (Setting next = setting; ; next = next.withOneMustRowLess()) {
+            try (Typesetter.Pages pages = set(handout, phrases, format, next, List.of(Sheet.COMPARISON))) {
+                if (pages.count() == 1 || next.mustRows() == 0) {
+                    return next;
+                }
+            }
+        }
     }
 
     private Typesetter.Pages set(

@@ -22,9 +22,6 @@ final class SheetValues {
     /** Fewer than ten things stand together, or people lose their place. */
     private static final int LARGEST_GROUP = 9;
 
-    /** With these the comparison has 18 rows. */
-    private static final int MOST_MUST_ROWS = 5;
-
     private static final int MOST_MUST_HAVES = 8;
 
     private static final int MOST_CAUTIONS = 3;
@@ -53,10 +50,21 @@ final class SheetValues {
     /**
      * Where the lines stand and how each is set.
      *
-     * @param lines  placed
-     * @param styles by line id; the others in full
+     * @param lines    placed
+     * @param styles   by line id; the others in full
+     * @param mustRows how many must-haves have a row in the comparison, at most
      */
-    record Setting(List<ChecklistLine> lines, Map<String, Style> styles) {}
+    record Setting(List<ChecklistLine> lines, Map<String, Style> styles, int mustRows) {
+        /** With the most must-have rows: with these the comparison has 18 rows. */
+        Setting(List<ChecklistLine> lines, Map<String, Style> styles) {
+            this(lines, styles, 5);
+        }
+
+        /** With one must-have row fewer. */
+        Setting withOneMustRowLess() {
+            return new Setting(lines, styles, mustRows - 1);
+        }
+    }
 
     SheetValues(Handout handout, Phrases phrases, PageFormat format, Setting setting) {
         this.handout = handout;
@@ -85,7 +93,7 @@ final class SheetValues {
                 values.put("cautions", cautions());
                 values.put("hasCautions", !handout.cautions().isEmpty());
             }
-            case COMPARISON -> values.putAll(new ComparisonValues(handout, phrases, MOST_MUST_ROWS).values());
+            case COMPARISON -> values.putAll(new ComparisonValues(handout, phrases, setting.mustRows()).values());
             case FURTHER_LINES -> putLines(values, "paper.list.further-heading", at(Place.FURTHER_SHEET));
             case EXPLANATIONS -> values.put("explanations", new ExplanationValues(handout.library(), phrases).of(wrong()));
             case QUESTIONS, HAULING, SIT_TEST, DELIVERY_DAY, FIRST_YEAR, TEST_PAGE -> {
