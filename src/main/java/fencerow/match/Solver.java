@@ -1,8 +1,6 @@
 package fencerow.match;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -10,17 +8,17 @@ import org.jspecify.annotations.Nullable;
  * Finds the cheapest counts of items with which every active row holds, exactly.
  *
  * <p>Raise-only search: counts start at nothing; while some active row is short, any completion must raise one of that
- * row's providers, so those are the branches; after a branch its item is capped where it stood, so no combination is
+ * row's helpers, so those are the branches; after a branch its item is capped where it stood, so no combination is
  * tried twice. A row out of reach, or a price that cannot beat the best found, ends a branch. Ties go to fewer pieces,
  * then less fitting time, then the earlier items. Confined to one call; not for sharing.
  */
 final class Solver {
-    private final Problem problem;
+    private final Setup setup;
     private final boolean[] activeMusts;
-    private final int itemCount;
     private final int[] counts;
     private final int[] caps;
     private final long[] values;
+    private final long[] bounds;
     private long cost;
     private @Nullable Solution best;
 
@@ -40,16 +38,20 @@ final class Solver {
         }
     }
 
-    private Solver(Problem problem, long[] base, boolean[] activeMusts, boolean[] forbidden) {
-        this.problem = problem;
+    private Solver(Setup setup, long[] base, boolean[] activeMusts) {
+        this.setup = setup;
         this.activeMusts = activeMusts;
-        this.itemCount = problem.items().size();
-        this.counts = new int[itemCount];
-        this.caps = new int[itemCount];
-        for (int i = 0; i < itemCount; i++) {
-            caps[i] = forbidden[i] ? 0 : problem.items().get(i).max();
+        this.counts = new int[setup.items().size()];
+        this.caps = new int[counts.length];
+        for (int i = 0; i < caps.length; i++) {
+            caps[i] = setup.items().get(i).max();
         }
         this.values = base.clone();
+        this.bounds = new long[base.length];
+        for (int r = 0; r < bounds.length; r++) {
+            Setup.Row row = setup.rows().get(r);
+            bounds[r] = row.role() == Setup.Role.LIMIT ? Math.min(row.bound(), base[r]) : row.bound();
+        }
     }
 
     /**
@@ -57,16 +59,30 @@ final class Solver {
      *
      * @param base        for each row what the unit gives by itself
      * @param activeMusts for each requirement of the needs, whether it is asked for
-     * @param forbidden   for each item, whether it may not be used
      */
-    static Optional<Solution> solve(Problem problem, long[] base, boolean[] activeMusts, boolean[] forbidden) {
-        var solver = new Solver(problem, base, activeMusts, forbidden);
-        solver.search();
-        return Optional.ofNullable(solver.best);
+    static Optional<Solution> solve(Setup setup, long[] base, boolean[] activeMusts) {
+        return new Solver(setup, base, activeMusts).cheapest();
+    }
+
+    /** Solves one instance without the items for which {@code forbidden} holds. */
+    static Optional<Solution> solve(Setup setup, long[] base, boolean[] activeMusts, boolean[] forbidden) {
+        var solver = new Solver(setup, base, activeMusts);
+        for (int i = 0; i < forbidden.length; i++) {
+            if (forbidden[i]) {
+                solver.caps[i] = 0;
+            }
+        }
+        return solver.cheapest();
+    }
+
+    private Optional<Solution> cheapest() {
+        putAsideDeadItems();
+        search();
+        return Optional.ofNullable(best);
     }
 
     /** Whether the row must hold at this point. */
-    private boolean isActive(Problem.Row row) {
+    private boolean isActive(Setup.Row row) {
         return switch (row.role()) {
             case MUST -> activeMusts[row.requirement()];
             case NEED -> counts[row.owner()] > 0;
@@ -75,36 +91,64 @@ final class Solver {
         };
     }
 
-    private boolean canRaise(int item, Problem.Row row) {
-        return row.coefficient()[item] > 0 && counts[item] < caps[item] && !isExcluded(item);
-    }
-
-    private boolean isExcluded(int item) {
-        boolean[] excludedBy = problem.excludes()[item];
-        for (int other = 0; other < itemCount; other++) {
-            if (excludedBy[other] && counts[other] > 0) {
-                return true;
+    private boolean canRaise(int item) {
+        if (counts[item] >= caps[item]) {
+            return false;
+        }
+        for (int other = 0; other < counts.length; other++) {
+            if (counts[other] > 0 && setup.excludes(item, other)) {
+                return false;
             }
         }
-        return false;
+        return true;
+    }
+
+    /**
+     * Puts aside items that can never be there because something they need is out of reach, and then items that need
+     * those, until nothing changes: a must-have that only such items could meet is seen to fail at once.
+     */
+    private void putAsideDeadItems() {
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (int r = 0; r < values.length; r++) {
+                Setup.Row row = setup.rows().get(r);
+                if (row.role() == Setup.Role.NEED && caps[row.owner()] > 0 && reach(r) < bounds[r]) {
+                    caps[row.owner()] = 0;
+                    changed = true;
+                }
+            }
+        }
+    }
+
+    /** The most the row can come to, what its helpers need left aside. */
+    private long reach(int row) {
+        long reach = values[row];
+        long[] coefficient = setup.rows().get(row).coefficient();
+        for (int i : setup.helpersOfRow(row)) {
+            reach += coefficient[i] * (caps[i] - counts[i]);
+        }
+        return reach;
     }
 
     private void search() {
         int branchRow = -1;
-        int fewestProviders = Integer.MAX_VALUE;
-        double bound = 0;
+        int fewestHelpers = Integer.MAX_VALUE;
+        int[] shortRows = new int[values.length];
+        double[] floors = new double[values.length];
+        int shortCount = 0;
         for (int r = 0; r < values.length; r++) {
-            Problem.Row row = problem.rows().get(r);
-            long deficit = row.bound() - values[r];
+            Setup.Row row = setup.rows().get(r);
+            long deficit = bounds[r] - values[r];
             if (deficit <= 0 || !isActive(row)) {
                 continue;
             }
-            int providers = 0;
+            int helpers = 0;
             long reach = 0;
             double cheapest = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < itemCount; i++) {
-                if (canRaise(i, row)) {
-                    providers++;
+            for (int i : setup.helpersOfRow(r)) {
+                if (canRaise(i)) {
+                    helpers++;
                     long each = row.coefficient()[i];
                     reach += each * (caps[i] - counts[i]);
                     cheapest = Math.min(cheapest, priceOfReaching(i, each, deficit));
@@ -113,65 +157,82 @@ final class Solver {
             if (reach < deficit) {
                 return;
             }
-            bound = Math.max(bound, cheapest);
-            if (providers < fewestProviders) {
-                fewestProviders = providers;
+            shortRows[shortCount] = r;
+            floors[shortCount++] = cheapest;
+            if (helpers < fewestHelpers) {
+                fewestHelpers = helpers;
                 branchRow = r;
             }
         }
         if (branchRow < 0) {
             record();
-        } else if (best == null || cost + Math.floor(bound) <= best.cents()) {
-            branch(problem.rows().get(branchRow));
+        } else if (best == null || cost + Math.floor(floor(shortRows, floors, shortCount)) <= best.cents()) {
+            branch(branchRow);
         }
+    }
+
+    /**
+     * A floor under what closing all short rows costs: dearest rows first, each row none of whose helpers helps one
+     * counted before adds its own floor.
+     */
+    private double floor(int[] rows, double[] floors, int count) {
+        long[] used = new long[setup.maskLength()];
+        double sum = 0;
+        for (int n = 0; n < count; n++) {
+            int dearest = n;
+            for (int k = n + 1; k < count; k++) {
+                if (floors[k] > floors[dearest]) {
+                    dearest = k;
+                }
+            }
+            int row = rows[dearest];
+            double floor = floors[dearest];
+            rows[dearest] = rows[n];
+            floors[dearest] = floors[n];
+            if (setup.takeIfApart(row, used)) {
+                sum += floor;
+            }
+        }
+        return sum;
     }
 
     /** A floor under the price of closing the deficit with this item alone; mixing items cannot be cheaper a unit. */
     private double priceOfReaching(int item, long each, long deficit) {
-        return problem.items().get(item).cents() * ((double) deficit / each);
+        return setup.items().get(item).cents() * ((double) deficit / each);
     }
 
-    private void branch(Problem.Row row) {
-        int[] providers = cheapestFirst(row);
-        int[] capsBefore = new int[providers.length];
-        for (int p = 0; p < providers.length; p++) {
-            int item = providers[p];
-            capsBefore[p] = caps[item];
-            raise(item, 1);
-            search();
-            raise(item, -1);
-            caps[item] = counts[item];
-        }
-        for (int p = 0; p < providers.length; p++) {
-            caps[providers[p]] = capsBefore[p];
-        }
-    }
-
-    private int[] cheapestFirst(Problem.Row row) {
-        var providers = new ArrayList<Integer>();
-        for (int i = 0; i < itemCount; i++) {
-            if (canRaise(i, row)) {
-                providers.add(i);
+    private void branch(int row) {
+        int[] helpers = setup.helpersOfRow(row);
+        int[] capsBefore = new int[helpers.length];
+        for (int h = 0; h < helpers.length; h++) {
+            int item = helpers[h];
+            capsBefore[h] = caps[item];
+            if (canRaise(item)) {
+                raise(item, 1);
+                search();
+                raise(item, -1);
+                caps[item] = counts[item];
             }
         }
-        providers.sort(Comparator.comparingLong(i -> problem.items().get(i).cents()));
-        return providers.stream().mapToInt(Integer::intValue).toArray();
+        for (int h = 0; h < helpers.length; h++) {
+            caps[helpers[h]] = capsBefore[h];
+        }
     }
 
     private void raise(int item, int by) {
         counts[item] += by;
-        cost += by * problem.items().get(item).cents();
-        for (int r = 0; r < values.length; r++) {
-            values[r] += by * problem.rows().get(r).coefficient()[item];
+        cost += by * setup.items().get(item).cents();
+        for (int r : setup.rowsOfItem(item)) {
+            values[r] += by * setup.rows().get(r).coefficient()[item];
         }
     }
 
     private void record() {
         int pieces = 0;
         int minutes = 0;
-        for (int i = 0; i < itemCount; i++) {
+        for (int i = 0; i < counts.length; i++) {
             pieces += counts[i];
-            minutes += counts[i] * problem.items().get(i).minutes();
+            minutes += counts[i] * setup.items().get(i).minutes();
         }
         var found = new Solution(counts.clone(), cost, pieces, minutes);
         if (best == null || found.beats(best)) {
