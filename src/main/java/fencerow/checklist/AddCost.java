@@ -28,11 +28,14 @@ public sealed interface AddCost {
     /** It hangs on something nobody has checked. */
     record Unknown() implements AddCost {}
 
-    /** For one unit: the price of the cheapest plan for this must-have alone, with what the shopper owns. */
-    static AddCost of(Matcher matcher, Unit unit, Needs needs, Requirement must) {
+    /** For each of the units: the price of the cheapest plan for this must-have alone, with what the shopper owns. */
+    static List<AddCost> of(Matcher matcher, List<Unit> units, Needs needs, Requirement must) {
         Needs alone =
                 new Needs(List.of(must), needs.owned(), needs.hired(), Optional.empty(), needs.hoursPerYear());
-        Match match = matcher.match(unit, alone);
+        return matcher.match(units, alone).stream().map(AddCost::of).toList();
+    }
+
+    private static AddCost of(Match match) {
         Optional<Plan> plan = match.findPlan();
         if (plan.isPresent()) {
             return plan.get().isFree() ? new Nothing() : new Costs(plan.get().price());

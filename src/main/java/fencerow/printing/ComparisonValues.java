@@ -1,7 +1,7 @@
 package fencerow.printing;
 
+import com.ibm.icu.text.CaseMap;
 import fencerow.checklist.AddCost;
-import fencerow.terms.PriceRange;
 import fencerow.wording.Phrases;
 import fencerow.wording.Texts;
 import java.util.ArrayList;
@@ -17,6 +17,7 @@ import java.util.Map;
  * @param mostRows the most must-haves with a row; the others are counted
  */
 record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
+    private static final CaseMap.Title FIRST_LETTER_LARGE = CaseMap.toTitle().wholeString().noLowercase();
     private static final List<String> HEADS = List.of("first", "second", "third");
 
     /** By name. */
@@ -48,9 +49,10 @@ record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
         for (int i = 0; i < Handout.MOST_TRACTORS; i++) {
             cells.add(i < handout.tractors().size()
                     ? cell(handout.tractors().get(i).mustHaves().get(index))
-                    : Map.of("blank", true, "there", false, "words", ""));
+                    : Map.of("blank", true, "words", ""));
         }
-        return Map.of("words", mustHave.words(), "cost", costHere(mustHave.cost()), "cells", cells);
+        String words = FIRST_LETTER_LARGE.apply(phrases.texts().locale(), null, mustHave.words());
+        return Map.of("words", words, "cost", costHere(mustHave.cost()), "cells", cells);
     }
 
     private String costHere(AddCost cost) {
@@ -61,18 +63,21 @@ record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
         return cost instanceof AddCost.Impossible ? words(cost) : "";
     }
 
+    /** Only whether it is there: what is to be added has one price together, not the sum of the single ones. */
     private Map<String, Object> cell(AddCost cost) {
-        return Map.of("blank", false, "there", cost instanceof AddCost.Nothing, "words", words(cost));
+        return Map.of("blank", false, "words", words(cost));
     }
 
     private String words(AddCost cost) {
-        if (cost instanceof AddCost.Costs costs) {
-            return phrases.range(costs.range());
+        String key;
+        if (cost instanceof AddCost.Nothing) {
+            key = "has-it";
+        } else if (cost instanceof AddCost.Costs) {
+            key = "to-add";
+        } else {
+            key = cost instanceof AddCost.Impossible ? "cannot-be-added" : "cost-to-add-unknown";
         }
-        if (cost instanceof AddCost.Impossible) {
-            return phrases.texts().get("paper.compare.cannot-be-added");
-        }
-        return cost instanceof AddCost.Unknown ? phrases.texts().get("paper.compare.cost-to-add-unknown") : "";
+        return phrases.texts().get("paper.compare." + key);
     }
 
     private Map<String, Object> blank(int index) {
@@ -95,14 +100,9 @@ record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
         column.put("asking", phrases.money(tractor.asking()));
         column.put("extras", phrases.money(tractor.extras()));
         column.put("outTheDoor", phrases.money(tractor.outTheDoor()));
-        column.put("toSpend", phrases.range(tractor.toSpend()));
-        column.put("ready", tractor.ready().map(this::range).orElseGet(
-                () -> phrases.texts().get("paper.readiness.cannot")));
+        column.put("toSpend", tractor.toSpend().map(phrases::range).orElse(""));
+        column.put("ready", tractor.ready().map(phrases::range).orElse(tractor.verdict()));
         return column;
-    }
-
-    private String range(PriceRange range) {
-        return phrases.range(range);
     }
 
     private String head(int index) {

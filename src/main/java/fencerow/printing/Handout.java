@@ -72,15 +72,16 @@ public record Handout(
     /**
      * A tractor printed into a column of the comparison.
      *
-     * @param seller     who sells it
+     * @param seller     who sells it; empty if the shopper did not say
      * @param model      maker and model
      * @param yearHours  year, and hours where it has run
      * @param asking     cash price
      * @param extras     freight, set-up and fees
      * @param outTheDoor all of these, before tax
      * @param mustHaves  what each must-have costs to add, in their order
-     * @param toSpend    tools, weight and repairs still to pay for
-     * @param ready      the ready-to-work price; empty where it can't be made ready
+     * @param toSpend    what is still to be added, bought and put right; empty where it can't be made ready
+     * @param ready      the ready-to-work price, the last two added up; likewise
+     * @param verdict    what it comes to, in words
      */
     public record Tractor(
             String seller,
@@ -90,8 +91,9 @@ public record Handout(
             Money extras,
             Money outTheDoor,
             List<AddCost> mustHaves,
-            PriceRange toSpend,
-            Optional<PriceRange> ready) {
+            Optional<PriceRange> toSpend,
+            Optional<PriceRange> ready,
+            String verdict) {
         /** Copies the list. */
         public Tractor {
             mustHaves = List.copyOf(mustHaves);

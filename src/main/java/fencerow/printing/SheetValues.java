@@ -22,7 +22,7 @@ final class SheetValues {
     /** Fewer than ten things stand together, or people lose their place. */
     private static final int LARGEST_GROUP = 9;
 
-    private static final int MOST_MUST_HAVES = 8;
+    private static final int MOST_MUST_HAVES = 12;
 
     private static final int MOST_CAUTIONS = 3;
 
@@ -95,7 +95,8 @@ final class SheetValues {
             }
             case COMPARISON -> values.putAll(new ComparisonValues(handout, phrases, setting.mustRows()).values());
             case FURTHER_LINES -> putLines(values, "paper.list.further-heading", at(Place.FURTHER_SHEET));
-            case EXPLANATIONS -> values.put("explanations", new ExplanationValues(handout.library(), phrases).of(wrong()));
+            case EXPLANATIONS -> values.put(
+                    "explanations", new ExplanationValues(handout.library(), phrases).of(wrong()));
             case QUESTIONS, HAULING, SIT_TEST, DELIVERY_DAY, FIRST_YEAR, TEST_PAGE -> {
                 // words only
             }

@@ -102,14 +102,12 @@ final class RandomHandouts {
         for (int i = 0; i < mustHaves; i++) {
             costs.add(cost());
         }
-        PriceRange toSpend = range();
+        Optional<PriceRange> toSpend = random.nextInt(4) == 0 ? Optional.empty() : Optional.of(range());
         Money asking = Money.ofDollars(9000L + 10L * random.nextInt(3000));
         Money extras = Money.ofDollars(1145);
         Money out = asking.plus(extras);
         return new Handout.Tractor("Tumblegate Tractor Yard", "Bramblewick B 1823", "2019, 640 hours", asking, extras,
-                out, costs, toSpend, random.nextBoolean()
-                        ? Optional.of(PriceRange.exactly(out).plus(toSpend))
-                        : Optional.empty());
+                out, costs, toSpend, toSpend.map(PriceRange.exactly(out)::plus), "Can't be made ready");
     }
 
     private List<ChecklistLine> lines() {
