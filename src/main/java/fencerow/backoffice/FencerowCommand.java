@@ -94,11 +94,14 @@ public final class FencerowCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws WrongUseException {
         return launchKiosk();
     }
 
-    int launchKiosk() {
+    int launchKiosk() throws WrongUseException {
+        if (json) {
+            throw new WrongUseException("the kiosk shows screens and prints no document; leave --json out");
+        }
         return surroundings.kiosk().launch(folders());
     }
 

@@ -82,7 +82,11 @@ final class SizeCommand implements Callable<Integer> {
 
     private static Inputs with(Inputs inputs, Parameter parameter, String text, Quantities quantities) {
         if (parameter instanceof Measured<?> measured) {
-            return inputs.with(parameter.id(), quantities.parseRange(text, measured.dimension()));
+            try {
+                return inputs.with(parameter.id(), quantities.parseRange(text, measured.dimension()));
+            } catch (IllegalArgumentException e) {
+                throw new IllegalArgumentException("[" + parameter.id() + "]: " + e.getMessage(), e);
+            }
         }
         Choice<?> choice = (Choice<?>) parameter;
         if (!choice.options().containsKey(text)) {

@@ -74,9 +74,13 @@ final class SizeText {
         sheet.heading(texts.get("backoffice.size.cautions"));
         document.cautions().forEach(caution -> sheet.point(4, caution.text()));
         sheet.heading(texts.get("backoffice.size.sources"));
-        document.sources().forEach(source -> sheet.point(
-                4, source.citation() + " (" + texts.get("sizing.standing." + source.standing()) + ")"));
+        document.sources().forEach(source -> sheet.point(4, source(source, texts)));
         return sheet.toString();
+    }
+
+    private static String source(SizeDocument.SourceEntry source, Texts texts) {
+        String standing = texts.get("sizing.standing." + source.standing());
+        return source.citation().equalsIgnoreCase(standing) ? standing : source.citation() + " (" + standing + ")";
     }
 
     private static List<List<String>> rows(Map<String, Spread<Amount>> ranges, Quantities quantities) {
