@@ -10,6 +10,7 @@ import fencerow.quiz.QuizQuestion;
 import fencerow.terms.AtStake;
 import fencerow.terms.FeatureId;
 import fencerow.terms.Stop;
+import fencerow.terms.TopicId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -67,7 +68,7 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
         for (LineTemplate template : templates) {
             List<Because> because = because(template, stakes, quiz, beliefs, looking);
             if (!because.isEmpty()) {
-                candidates.add(line(template, because, stakes, quiz, beliefs));
+                candidates.add(line(template, because, stakes, quiz));
             }
         }
         candidates.sort(MOST_AT_STAKE);
@@ -99,22 +100,23 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
     }
 
     private static ChecklistLine line(
-            LineTemplate template, List<Because> because, Stakes stakes, Quiz quiz, Beliefs beliefs) {
-        AtStake atStake = template.feature().map(stakes::of).orElse(template.atStake());
-        double relevance = template.feature().map(stakes::weight).orElse(stakes.weights().must());
-        double chance = template.feature().map(feature -> chance(feature, quiz, beliefs)).orElse(EVEN_CHANCE);
+            LineTemplate template, List<Because> because, Stakes stakes, Quiz quiz) {
+        AtStake atStake = template.feature().map(stakes::of).map(template::atStakeOver).orElse(template.atStake());
+        double relevance = template.touchedThrough()
+                .map(topic -> stakes.weight(new FeatureId(topic.value())))
+                .orElse(stakes.weights().must());
+        double chance = template.touchedThrough().map(topic -> chance(topic, quiz, because)).orElse(EVEN_CHANCE);
         double expected = atStake.money().middle().toDollars() * chance * relevance;
         return new ChecklistLine(template, atStake, expected, because, Place.FURTHER_SHEET);
     }
 
     /** Certain where the shopper is wrong, even where unsure, else what the question's prior says. */
-    private static double chance(FeatureId feature, Quiz quiz, Beliefs beliefs) {
-        Optional<Outcome> outcome = quiz.outcome(feature, beliefs);
-        if (outcome.equals(Optional.of(Outcome.WRONG))) {
+    private static double chance(TopicId topic, Quiz quiz, List<Because> because) {
+        if (because.stream().anyMatch(Because.WrongBelief.class::isInstance)) {
             return 1;
         }
         return quiz.questions().stream()
-                .filter(question -> question.feature().equals(Optional.of(feature)))
+                .filter(question -> question.isAbout(topic))
                 .mapToDouble(QuizQuestion::wrong)
                 .max()
                 .orElse(EVEN_CHANCE);
@@ -123,9 +125,9 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
     private static List<Because> because(
             LineTemplate template, Stakes stakes, Quiz quiz, Beliefs beliefs, Looking looking) {
         List<Because> because = new ArrayList<>();
-        template.feature().ifPresent(feature -> {
-            addBeliefs(feature, quiz, beliefs, because);
-            Optional<Requirement> requirement = stakes.relevance().requirement(feature);
+        template.touchedThrough().ifPresent(topic -> {
+            addBeliefs(topic, quiz, beliefs, because);
+            Optional<Requirement> requirement = stakes.relevance().requirement(new FeatureId(topic.value()));
             requirement.ifPresent(each -> because.add(new Because.YourWork(each)));
         });
         switch (template.audience()) {
@@ -147,9 +149,9 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
         return because;
     }
 
-    private static void addBeliefs(FeatureId feature, Quiz quiz, Beliefs beliefs, List<Because> to) {
+    private static void addBeliefs(TopicId topic, Quiz quiz, Beliefs beliefs, List<Because> to) {
         quiz.outcomes(beliefs).forEach((question, outcome) -> {
-            if (question.feature().equals(Optional.of(feature))) {
+            if (question.isAbout(topic)) {
                 Belief belief = beliefs.find(question.id()).orElse(Belief.NOT_SURE);
                 if (outcome == Outcome.WRONG) {
                     belief.option().ifPresent(
