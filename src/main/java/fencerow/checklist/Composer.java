@@ -1,6 +1,7 @@
 package fencerow.checklist;
 
 import fencerow.checklist.ChecklistLine.Place;
+import fencerow.checklist.LineTemplate.Audience;
 import fencerow.needs.Requirement;
 import fencerow.quiz.Belief;
 import fencerow.quiz.Beliefs;
@@ -61,7 +62,8 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
     /**
      * The list, each place in walk-around order. Page one takes the lines with the most at stake: what costs a
      * must-have its job first, then what costs a job, then dollars times chance times relevance. Signs to walk away go
-     * to their box, and what the box cannot hold to the further sheet.
+     * to their box, those of every tractor first, for they are what can kill; what the box cannot hold goes to the
+     * further sheet.
      */
     public List<ChecklistLine> compose(Stakes stakes, Quiz quiz, Beliefs beliefs, Looking looking) {
         List<ChecklistLine> candidates = new ArrayList<>();
@@ -72,7 +74,11 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
             }
         }
         candidates.sort(MOST_AT_STAKE);
-        Set<String> signs = first(candidates.stream().filter(each -> each.template().walkAway()), walkAwaySigns);
+        Set<String> signs = first(
+                candidates.stream()
+                        .filter(each -> each.template().walkAway())
+                        .sorted(Comparator.comparing(each -> each.template().audience() != Audience.EVERYONE)),
+                walkAwaySigns);
         Set<String> lines = first(candidates.stream().filter(each -> !each.template().walkAway()), pageOne);
         return candidates.stream()
                 .map(each -> each.at(place(each.id(), signs, lines)))

@@ -1,0 +1,75 @@
+package fencerow.backoffice;
+
+import fencerow.backoffice.document.CheckDocument;
+import fencerow.content.Content;
+import fencerow.content.ContentReader;
+import fencerow.content.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** Says everything that is wrong in content and configuration. */
+@Command(name = "check", mixinStandardHelpOptions = true,
+        description = "Says everything that is wrong in content and configuration: file, line, what, and what to do.")
+final class CheckCommand implements Callable<Integer> {
+    private final FencerowCommand top;
+
+    @Option(names = "--summary", description = "Also count what there is, and how far each area is covered.")
+    private boolean summary;
+
+    CheckCommand(FencerowCommand top) {
+        this.top = top;
+    }
+
+    @Override
+    public Integer call() {
+        Folders folders = top.folders();
+        Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
+        var document = CheckDocument.of(reading, summary);
+        top.print(document, () -> text(document));
+        return document.good() ? FencerowCommand.FINE : FencerowCommand.NOT_FINE;
+    }
+
+    private static String text(CheckDocument document) {
+        var text = new StringBuilder();
+        document.problems().forEach(problem -> text.append(line("", problem)));
+        document.warnings().forEach(warning -> text.append(line("warning: ", warning)));
+        text.append(count(document.problems().size(), "problem")).append(", ");
+        text.append(count(document.warnings().size(), "warning")).append('\n');
+        document.summary().ifPresent(all -> text.append('\n').append(summary(all)));
+        return text.toString();
+    }
+
+    private static String line(String kind, CheckDocument.ProblemEntry problem) {
+        return problem.file() + ":" + problem.line() + ": " + kind + problem.what() + "; " + problem.whatToDo() + "\n";
+    }
+
+    private static String count(int count, String of) {
+        return (count == 0 ? "no" : Integer.toString(count)) + " " + of + (count == 1 ? "" : "s");
+    }
+
+    private static String summary(CheckDocument.Summary summary) {
+        var sheet = new Sheet();
+        sheet.line(0, "Version " + summary.version() + ", languages " + String.join(", ", summary.languages()));
+        sheet.heading("Records");
+        sheet.rows(2, summary.counts().stream()
+                .map(each -> List.of(each.kind(), Integer.toString(each.count())))
+                .toList());
+        sheet.heading("Areas");
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("", "features", "explained", "asked", "listed", "addable", "checklist lines"));
+        for (CheckDocument.Area area : summary.areas()) {
+            rows.add(List.of(
+                    area.stop(),
+                    Integer.toString(area.features()),
+                    Integer.toString(area.explained()),
+                    Integer.toString(area.asked()),
+                    Integer.toString(area.listed()),
+                    Integer.toString(area.addable()),
+                    Integer.toString(area.checklistLines())));
+        }
+        return sheet.rows(2, rows).toString();
+    }
+}
