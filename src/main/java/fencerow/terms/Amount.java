@@ -6,7 +6,7 @@ package fencerow.terms;
  * @param dimension what is measured
  * @param si        the number in the dimension's SI unit; finite
  */
-public record Amount(Dimension dimension, double si) {
+public record Amount(Dimension dimension, double si) implements Quantity {
     /** @throws IllegalArgumentException if the number is infinite or not a number */
     public Amount {
         if (!Double.isFinite(si)) {

@@ -1,5 +1,7 @@
 package fencerow.terms;
 
+import java.util.Locale;
+
 /**
  * What a number measures. Amounts are SI doubles; where amounts are compared exactly (matching) they are whole
  * multiples of {@link #step()}.
@@ -27,6 +29,20 @@ public enum Dimension {
     VOLUME("m3", 1e-6),
     /** Pascals. */
     PRESSURE("Pa", 1),
+    /** A share, such as an efficiency; to the hundredth of a percent. */
+    RATIO("1", 1e-4),
+    /** Radians. */
+    ANGLE("rad", 1e-4),
+    /** Newtons. */
+    FORCE("N", 1),
+    /** Newton metres. */
+    TORQUE("N m", 1),
+    /** Kilograms per cubic metre. */
+    DENSITY("kg/m3", 1e-1),
+    /** Area worked in a time: square metres per second. */
+    WORK_RATE("m2/s", 1e-3),
+    /** Mass moved in a time: kilograms per second. */
+    MASS_RATE("kg/s", 1e-3),
     /** US dollars, to the cent. */
     MONEY("USD", 1e-2);
 
@@ -36,6 +52,11 @@ public enum Dimension {
     Dimension(String symbol, double step) {
         this.symbol = symbol;
         this.step = step;
+    }
+
+    /** The word used in files and text keys, such as {@code work-rate}. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** The SI symbol (empty for counts, USD for money). */
