@@ -23,13 +23,13 @@ import java.util.Set;
 final class Causes {
     private final Catalogue catalogue;
     private final Assortment assortment;
-    private final Problem problem;
+    private final Setup setup;
     private final long[] base;
 
-    Causes(Catalogue catalogue, Assortment assortment, Problem problem, long[] base) {
-        this.catalogue = catalogue;
+    Causes(Assortment assortment, Setup setup, long[] base) {
+        this.catalogue = assortment.catalogue();
         this.assortment = assortment;
-        this.problem = problem;
+        this.setup = setup;
         this.base = base;
     }
 
@@ -50,7 +50,7 @@ final class Causes {
         if (!seen.add(row)) {
             return;
         }
-        CapabilityId of = problem.rows().get(row).of();
+        CapabilityId of = setup.rows().get(row).of();
         int before = causes.size();
         for (Item item : catalogue.items()) {
             if (!gives(item, row)) {
@@ -75,14 +75,14 @@ final class Causes {
     }
 
     private boolean gives(Item item, int row) {
-        Problem.Row asked = problem.rows().get(row);
+        Setup.Row asked = setup.rows().get(row);
         return catalogue.effects(item).stream()
                 .anyMatch(effect -> effect.of().equals(asked.of())
                         && (effect.amount().si() > 0) == (asked.relation() == Relation.AT_LEAST));
     }
 
     private Blocked.Rule leafRule(int row, CapabilityId of) {
-        Problem.Row asked = problem.rows().get(row);
+        Setup.Row asked = setup.rows().get(row);
         if (asked.relation() == Relation.AT_MOST) {
             return Blocked.Rule.TOO_MUCH;
         }
@@ -97,7 +97,7 @@ final class Causes {
     }
 
     private Blocked cause(Optional<ItemId> item, int row, Blocked.Rule rule) {
-        Problem.Row asked = problem.rows().get(row);
+        Setup.Row asked = setup.rows().get(row);
         boolean isNumber = asked.dimension() != Dimension.COUNT || asked.bound() > 1;
         Optional<Amount> wanted = isNumber ? Optional.of(asked.wanted()) : Optional.empty();
         Optional<Amount> available = isNumber ? Optional.of(asked.amount(reach(row))) : Optional.empty();
@@ -107,22 +107,22 @@ final class Causes {
     /** The most the row can come to with every item that can be had, what those need left aside. */
     private long reach(int row) {
         long reach = base[row];
-        for (int i = 0; i < problem.items().size(); i++) {
-            reach += Math.max(0, problem.rows().get(row).coefficient()[i]) * problem.items().get(i).max();
+        for (int i = 0; i < setup.items().size(); i++) {
+            reach += Math.max(0, setup.rows().get(row).coefficient()[i]) * setup.items().get(i).max();
         }
         return reach;
     }
 
     private boolean isAttainable(int row, Set<Integer> open) {
-        Problem.Row asked = problem.rows().get(row);
+        Setup.Row asked = setup.rows().get(row);
         if (base[row] >= asked.bound() || !open.add(row)) {
             return true;
         }
         long reach = base[row];
-        for (int i = 0; i < problem.items().size(); i++) {
+        for (int i = 0; i < setup.items().size(); i++) {
             if (asked.coefficient()[i] > 0
-                    && needsOf(problem.items().get(i).item()).stream().allMatch(need -> isAttainable(need, open))) {
-                reach += asked.coefficient()[i] * problem.items().get(i).max();
+                    && needsOf(setup.items().get(i).item()).stream().allMatch(need -> isAttainable(need, open))) {
+                reach += asked.coefficient()[i] * setup.items().get(i).max();
             }
         }
         open.remove(row);
@@ -131,9 +131,9 @@ final class Causes {
 
     private List<Integer> needsOf(Item item) {
         List<Integer> rows = new ArrayList<>();
-        for (int r = 0; r < problem.rows().size(); r++) {
-            int owner = problem.rows().get(r).owner();
-            if (owner >= 0 && problem.items().get(owner).item().equals(item)) {
+        for (int r = 0; r < setup.rows().size(); r++) {
+            int owner = setup.rows().get(r).owner();
+            if (owner >= 0 && setup.items().get(owner).item().equals(item)) {
                 rows.add(r);
             }
         }

@@ -6,33 +6,77 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * One unit held against one shopper's needs.
- *
- * @param unit      the unit
- * @param verdict   what it comes to
- * @param finding   how or why, taking every unverified piece at its worst
- * @param verify    unverified pieces that matter, most money first
- * @param bracketed whether more pieces are unverified than can be tried one by one, so that bounds were used
- * @param score     how well it suits
- * @param price     ready to work, where there is a plan; without it the plan's part is zero
- * @param overBudget by how much the middle of the ready-to-work price is over the budget
+ * One unit held against one shopper's needs. Immutable; reasons are worked out when first asked for. May be used from
+ * any thread.
  */
-public record Match(
-        Unit unit,
-        Verdict verdict,
-        Finding finding,
-        List<Verify> verify,
-        boolean bracketed,
-        Score score,
-        ReadyPrice price,
-        Optional<Money> overBudget) {
-    /** Copies the list. */
-    public Match {
-        verify = List.copyOf(verify);
+public final class Match {
+    private final Unit unit;
+    private final Verdict verdict;
+    private final Judgement judgement;
+    private final ReadyPrice price;
+    private final Optional<Money> overBudget;
+
+    Match(Unit unit, Verdict verdict, Judgement judgement, ReadyPrice price, Optional<Money> overBudget) {
+        this.unit = unit;
+        this.verdict = verdict;
+        this.judgement = judgement;
+        this.price = price;
+        this.overBudget = overBudget;
+    }
+
+    /** The unit. */
+    public Unit unit() {
+        return unit;
+    }
+
+    /** What it comes to. */
+    public Verdict verdict() {
+        return verdict;
+    }
+
+    /** How or why, taking every unverified piece at its worst. */
+    public Finding finding() {
+        return judgement.finding();
+    }
+
+    /** Unverified pieces that matter: those the verdict hangs on first, then most money first. */
+    public List<Verify> verify() {
+        return judgement.verify();
+    }
+
+    /** Whether more pieces are unverified than can be tried one by one, so that bounds were used. */
+    public boolean bracketed() {
+        return judgement.isBracketed();
+    }
+
+    /** How well it suits. */
+    public Score score() {
+        return judgement.score();
+    }
+
+    /** Ready to work, where there is a plan; without one the plan's part is nothing. */
+    public ReadyPrice price() {
+        return price;
+    }
+
+    /**
+     * What it costs ready to work when one must-have is not asked for; empty if it still cannot be made ready.
+     *
+     * @param requirement the must-have's place in the needs
+     */
+    Optional<ReadyPrice> priceWithout(int requirement) {
+        return judgement
+                .without(requirement)
+                .map(plan -> new ReadyPrice(price.asking(), price.catchUp(), plan.price()));
+    }
+
+    /** By how much the middle of the ready-to-work price is over the budget. */
+    public Optional<Money> overBudget() {
+        return overBudget;
     }
 
     /** The cheapest plan, where the unit can be made ready. */
     public Optional<Plan> findPlan() {
-        return finding instanceof Finding.Feasible feasible ? Optional.of(feasible.best()) : Optional.empty();
+        return judgement.isFeasible() ? Optional.of(judgement.plan()) : Optional.empty();
     }
 }

@@ -9,14 +9,16 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * All units held against one shopper's needs, best first: by verdict, within budget before over it, score falling,
  * ready-to-work price rising, id.
  *
+ * @param needs   what was asked
  * @param matches in that order
  */
-public record Ranking(List<Match> matches) {
+public record Ranking(Needs needs, List<Match> matches) {
     private static final Comparator<Match> BEST_FIRST = Comparator.comparing(Match::verdict)
             .thenComparing(match -> match.overBudget().isPresent())
             .thenComparing(match -> match.score().mustsMet(), Comparator.reverseOrder())
@@ -31,10 +33,8 @@ public record Ranking(List<Match> matches) {
 
     /** Matches and ranks. */
     public static Ranking of(Matcher matcher, Collection<Unit> units, Needs needs) {
-        return new Ranking(units.stream()
-                .map(unit -> matcher.match(unit, needs))
-                .sorted(BEST_FIRST)
-                .toList());
+        return new Ranking(
+                needs, matcher.match(units, needs).stream().sorted(BEST_FIRST).toList());
     }
 
     /** Matches with a plan. */
@@ -51,27 +51,74 @@ public record Ranking(List<Match> matches) {
      * What doing without one must-have would bring.
      *
      * @param dropped the must-have
-     * @param gained  units that become ready, best first
-     * @param saves   by how much the lowest ready-to-work price falls; empty if there is no price before or it does not
+     * @param gained  units that become ready, best first as ranked now
+     * @param saves   by how much the lowest ready-to-work price falls; empty if there is no price now or it does not
      */
     public record Change(Requirement dropped, List<Match> gained, Optional<Money> saves) {}
 
     /** For each must-have, what doing without it would bring; those that bring nothing are left out. */
-    public List<Change> changes(Matcher matcher, Needs needs) {
-        List<Unit> units = matches.stream().map(Match::unit).toList();
+    public List<Change> changes() {
         List<Change> changes = new ArrayList<>();
-        for (Requirement must : needs.musts()) {
-            Ranking without = of(matcher, units, needs.without(must));
-            List<Match> gained = without.ready().stream()
-                    .filter(match -> ready().stream().noneMatch(now -> now.unit().equals(match.unit())))
-                    .toList();
-            Optional<Money> saves = cheapest()
-                    .flatMap(now -> without.cheapest().map(now::minus))
-                    .filter(saving -> saving.cents() > 0);
-            if (!gained.isEmpty() || saves.isPresent()) {
-                changes.add(new Change(must, gained, saves));
+        for (int i = 0; i < needs.requirements().size(); i++) {
+            if (needs.requirements().get(i).must()) {
+                Change change = change(i);
+                if (!change.gained().isEmpty() || change.saves().isPresent()) {
+                    changes.add(change);
+                }
             }
         }
         return changes;
+    }
+
+    private Change change(int requirement) {
+        List<Match> gained = new ArrayList<>();
+        Optional<Money> lowest = Optional.empty();
+        for (Match match : matches) {
+            Optional<ReadyPrice> price = match.priceWithout(requirement);
+            if (price.isPresent()) {
+                if (!match.verdict().hasPlan()) {
+                    gained.add(match);
+                }
+                Money middle = price.get().middle();
+                lowest = lowest.filter(so -> so.compareTo(middle) <= 0).or(() -> Optional.of(middle));
+            }
+        }
+        Optional<Money> fallen = lowest;
+        Optional<Money> saves = cheapest()
+                .flatMap(now -> fallen.map(now::minus))
+                .filter(saving -> saving.cents() > 0);
+        return new Change(needs.requirements().get(requirement), gained, saves);
+    }
+
+    /**
+     * The one must-have whose loss makes a unit ready at the lowest price.
+     *
+     * @param dropped the must-have
+     * @param price   ready to work without it
+     */
+    public record Concession(Requirement dropped, ReadyPrice price) {}
+
+    /** The cheapest single concession that makes the match ready; empty if it is ready or no single one does. */
+    public Optional<Concession> concession(Match match) {
+        if (match.verdict().hasPlan()) {
+            return Optional.empty();
+        }
+        return IntStream.range(0, needs.requirements().size())
+                .filter(i -> needs.requirements().get(i).must())
+                .boxed()
+                .flatMap(i -> match.priceWithout(i).stream()
+                        .map(price -> new Concession(needs.requirements().get(i), price)))
+                .min(Comparator.comparing(concession -> concession.price().middle()));
+    }
+
+    /** A unit with a plan that suits at least as well for no more, and better or for less; the best such. */
+    public Optional<Match> beatenBy(Match match) {
+        return ready().stream().filter(other -> beats(other, match)).findFirst();
+    }
+
+    private static boolean beats(Match other, Match match) {
+        int price = other.price().middle().compareTo(match.price().middle());
+        int score = Integer.compare(other.score().percent(), match.score().percent());
+        return match.verdict().hasPlan() && price <= 0 && score >= 0 && (price < 0 || score > 0);
     }
 }

@@ -22,7 +22,8 @@ public final class Texts {
      */
     public Texts(String language, Map<String, String> patterns) {
         this.language = language;
-        this.locale = ULocale.forLanguageTag(language.equals("en") ? "en-US" : language);
+        boolean english = language.equals("en") || language.equals(PseudoLocale.LANGUAGE);
+        this.locale = ULocale.forLanguageTag(english ? "en-US" : language);
         this.patterns = Map.copyOf(patterns);
     }
 

@@ -29,32 +29,32 @@ final class RandomProblems {
     Problem next() {
         int itemCount = 2 + random.nextInt(13);
         int musts = 1 + random.nextInt(6);
-        List<Problem.Candidate> items = new ArrayList<>();
+        List<Setup.Candidate> items = new ArrayList<>();
         for (int i = 0; i < itemCount; i++) {
             items.add(candidate(i));
         }
-        List<Problem.Row> rows = new ArrayList<>();
+        List<Setup.Row> rows = new ArrayList<>();
         for (int m = 0; m < musts; m++) {
-            rows.add(row(Problem.Role.MUST, -1, m, coefficients(itemCount, true), 1 + random.nextInt(4)));
+            rows.add(row(Setup.Role.MUST, -1, m, coefficients(itemCount, true), 1 + random.nextInt(4)));
         }
         for (int i = 0; i < itemCount; i++) {
             if (random.nextInt(3) == 0) {
-                rows.add(row(Problem.Role.NEED, i, -1, coefficients(itemCount, true), 1 + random.nextInt(2)));
+                rows.add(row(Setup.Role.NEED, i, -1, coefficients(itemCount, true), 1 + random.nextInt(2)));
             }
         }
         if (random.nextBoolean()) {
-            rows.add(row(Problem.Role.LIMIT, -1, -1, taking(itemCount), -1 - random.nextInt(4)));
+            rows.add(row(Setup.Role.LIMIT, -1, -1, taking(itemCount), -1 - random.nextInt(4)));
         }
         for (int state = 0; state < STATES; state++) {
             if (random.nextInt(3) == 0) {
-                rows.add(row(Problem.Role.LIMIT, -1, -1, coefficients(itemCount, false), -2));
+                rows.add(row(Setup.Role.LIMIT, -1, -1, coefficients(itemCount, false), -2));
             }
         }
         long[] base = new long[rows.size()];
         for (int r = 0; r < base.length; r++) {
             base[r] = random.nextInt(4) == 0 ? random.nextInt(3) : 0;
         }
-        return new Problem(items, rows, base, pieces(rows.size()), excludes(itemCount));
+        return new Problem(new Setup(items, rows, excludes(itemCount)), base, pieces(rows.size()));
     }
 
     private List<Problem.Piece> pieces(int rows) {
@@ -71,7 +71,7 @@ final class RandomProblems {
         return pieces;
     }
 
-    private Problem.Candidate candidate(int index) {
+    private Setup.Candidate candidate(int index) {
         long dollars = random.nextInt(8) == 0 ? 0 : 50L * (1 + random.nextInt(60));
         PriceRange price = PriceRange.exactly(Money.ofDollars(dollars));
         var item = new AddOn(
@@ -84,7 +84,7 @@ final class RandomProblems {
                 new AddOn.Fitting(1, 2),
                 Fitter.OWNER,
                 OptionalInt.empty());
-        return new Problem.Candidate(item, 1 + random.nextInt(3), price, price.middle().cents(), random.nextInt(200));
+        return new Setup.Candidate(item, 1 + random.nextInt(3), price, price.middle().cents(), random.nextInt(200));
     }
 
     private long[] coefficients(int items, boolean helpful) {
@@ -108,9 +108,9 @@ final class RandomProblems {
         return coefficient;
     }
 
-    private static Problem.Row row(
-            Problem.Role role, int owner, int requirement, long[] coefficient, long bound) {
-        return new Problem.Row(
+    private static Setup.Row row(
+            Setup.Role role, int owner, int requirement, long[] coefficient, long bound) {
+        return new Setup.Row(
                 role,
                 owner,
                 requirement,

@@ -44,7 +44,7 @@ final class RandomYards {
                         Yard.LOADER_WORK, List.of(), someNeeds(2));
             }
         }
-        return new Case(yard.catalogue(), unit(), needs());
+        return new Case(yard.catalogue(), unit("unit"), needs());
     }
 
     /** Needs of an item: features asked for whatever is mounted. */
@@ -60,7 +60,16 @@ final class RandomYards {
         return 100L * (1 + random.nextInt(40));
     }
 
-    private Unit unit() {
+    /** More units for the same yard. */
+    List<Unit> units(int count) {
+        List<Unit> units = new ArrayList<>();
+        for (int u = 0; u < count; u++) {
+            units.add(unit("unit-" + u));
+        }
+        return units;
+    }
+
+    private Unit unit(String id) {
         Yard.UnitMaker unit = Yard.unit();
         for (int f = 0; f < FEATURES; f++) {
             switch (random.nextInt(7)) {
@@ -72,7 +81,7 @@ final class RandomYards {
                 }
             }
         }
-        return unit.make();
+        return unit.make(id);
     }
 
     private Needs needs() {

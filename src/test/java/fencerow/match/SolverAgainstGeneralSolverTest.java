@@ -87,29 +87,29 @@ class SolverAgainstGeneralSolverTest {
     }
 
     private static OptionalLong own(Problem problem, long[] base) {
-        boolean[] active = new boolean[problem.rows().size()];
+        boolean[] active = new boolean[problem.setup().rows().size()];
         Arrays.fill(active, true);
-        return Solver.solve(problem, base, active, new boolean[problem.items().size()])
+        return Solver.solve(problem.setup(), base, active)
                 .map(solution -> OptionalLong.of(solution.cents()))
                 .orElse(OptionalLong.empty());
     }
 
     private static OptionalLong general(Problem problem, long[] base) {
         var model = new Model();
-        IntVar[] counts = new IntVar[problem.items().size()];
+        IntVar[] counts = new IntVar[problem.setup().items().size()];
         int[] cents = new int[counts.length];
         int most = 0;
         for (int i = 0; i < counts.length; i++) {
-            Problem.Candidate candidate = problem.items().get(i);
+            Setup.Candidate candidate = problem.setup().items().get(i);
             counts[i] = model.intVar("x" + i, 0, candidate.max());
             cents[i] = (int) candidate.cents();
             most += cents[i] * candidate.max();
         }
-        for (int r = 0; r < problem.rows().size(); r++) {
-            Problem.Row row = problem.rows().get(r);
+        for (int r = 0; r < problem.setup().rows().size(); r++) {
+            Setup.Row row = problem.setup().rows().get(r);
             int[] coefficient = LongStream.of(row.coefficient()).mapToInt(Math::toIntExact).toArray();
             Constraint holds = model.scalar(counts, coefficient, ">=", (int) (row.bound() - base[r]));
-            if (row.role() == Problem.Role.NEED) {
+            if (row.role() == Setup.Role.NEED) {
                 model.ifThen(model.arithm(counts[row.owner()], ">", 0), holds);
             } else {
                 holds.post();
@@ -117,7 +117,7 @@ class SolverAgainstGeneralSolverTest {
         }
         for (int i = 0; i < counts.length; i++) {
             for (int j = i + 1; j < counts.length; j++) {
-                if (problem.excludes()[i][j]) {
+                if (problem.setup().excludes(i, j)) {
                     model.or(model.arithm(counts[i], "=", 0), model.arithm(counts[j], "=", 0)).post();
                 }
             }

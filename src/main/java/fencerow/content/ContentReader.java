@@ -1,0 +1,65 @@
+package fencerow.content;
+
+import fencerow.desk.Settings;
+import fencerow.explainers.Library;
+import fencerow.wording.PseudoLocale;
+import fencerow.wording.Texts;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads {@code content/} and {@code kiosk-config/} into the other parts' records. Finds every problem of every file in
+ * one run; content with a problem is not used at all. Needs no state of its own.
+ */
+public final class ContentReader {
+    private static final String DEFAULT_LANGUAGE = "en";
+
+    /**
+     * Reads both folders.
+     *
+     * @param content       what is true of the trade and how we say it
+     * @param config        what this showroom sets
+     * @param stockOverride a stock list to take in place of the showroom's own
+     */
+    public Reading<Content> read(Path content, Path config, Optional<Path> stockOverride) {
+        var problems = new Problems();
+        var sources = Sources.read(content, config, stockOverride, problems);
+        var ids = new Ids(problems);
+
+        Optional<SettingsReader.Set> settings = sources.configYaml("showroom.yaml").flatMap(SettingsReader::read);
+        List<String> languages = settings.map(set -> set.settings().languages())
+                .filter(offered -> !offered.isEmpty())
+                .orElse(List.of(DEFAULT_LANGUAGE))
+                .stream()
+                .filter(language -> !language.equals(PseudoLocale.LANGUAGE))
+                .toList();
+        var words = new LanguageReader(sources, ids, problems);
+        words.declare(languages);
+        var trade = new TradeReader(sources, ids, problems);
+        trade.declare();
+
+        StockReader.Fees fees = settings.map(SettingsReader.Set::fees).orElse(StockReader.Fees.NONE);
+        Trade read = trade.read(fees);
+        Map<String, Library> libraries = words.libraries(languages, read.features());
+        words.check(languages, read);
+        var aliases = sources.config("aliases.txt")
+                .map(file -> new AliasReader(ids).read(file, problems))
+                .orElse(Map.of());
+        sources.warnOfStrays();
+
+        if (problems.hasErrors() || settings.isEmpty()) {
+            return new Reading.Bad<>(problems.errors(), problems.warnings());
+        }
+        Map<String, Texts> texts = new LinkedHashMap<>();
+        languages.forEach(language ->
+                texts.put(language, words.texts(language, settings.get().strip().getOrDefault(language, ""))));
+        Settings set = settings.get().settings();
+        var good = new Content(
+                read.showroom(settings.get()), texts, libraries, set, aliases, ids.places(), sources.version());
+        boolean pseudo = set.languages().contains(PseudoLocale.LANGUAGE);
+        return new Reading.Good<>(pseudo ? good.withPseudoLocale() : good, problems.warnings());
+    }
+}

@@ -1,0 +1,131 @@
+package fencerow.content;
+
+import fencerow.checklist.Weights;
+import fencerow.desk.Settings;
+import fencerow.terms.Amount;
+import fencerow.terms.Dimension;
+import fencerow.terms.Money;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Reads {@code showroom.yaml}. */
+final class SettingsReader {
+    private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8})*");
+    private static final Pattern DEMO_PIN = Pattern.compile("\\d{4,8}");
+    private static final int MOST_LINES = 100;
+
+    private SettingsReader() {}
+
+    /**
+     * What the showroom sets.
+     *
+     * @param strip   words of the strip at the foot, by language
+     * @param weights how much relevance counts
+     * @param fees    price lines that stock leaves empty
+     */
+    record Set(Settings settings, Map<String, String> strip, Weights weights, StockReader.Fees fees) {}
+
+    private enum Measures { us, metric }
+
+    private enum Sheet { letter, a4 }
+
+    static Optional<Set> read(YamlNode top) {
+        int before = top.problems().count();
+        YamlMap map = top.map("name", "strip", "languages", "measures", "panel", "idle", "paper", "printer",
+                "save-folder", "data-folder", "list", "pin", "fees", "relevance");
+        String name = map.text("name");
+        Map<String, String> strip = new LinkedHashMap<>();
+        map.entries("strip").forEach(entry -> strip.put(entry.key(), entry.value().text()));
+        List<String> languages = languages(map);
+        boolean metric = map.choice("measures", Measures.values(), Measures::name) == Measures.metric;
+        Amount diagonal = map.map("panel", "diagonal").amount("diagonal", Dimension.LENGTH);
+        YamlMap idle = map.map("idle", "warn-after", "reset-after");
+        Duration warnAfter = seconds(idle.amount("warn-after", Dimension.TIME));
+        Duration resetAfter = seconds(idle.amount("reset-after", Dimension.TIME));
+        Settings.PaperSettings paper = paper(map);
+        String pin = pin(map);
+        String dataFolder = map.text("data-folder");
+        StockReader.Fees fees = fees(map);
+        Optional<Weights> weights = weights(map);
+        Optional<Settings.Panel> panel = top.problems().make(map.placeOf("panel"), before, () ->
+                new Settings.Panel(diagonal.si()));
+        Optional<Settings.Idle> waits = top.problems().make(map.placeOf("idle"), before, () ->
+                new Settings.Idle(warnAfter, resetAfter));
+        if (panel.isEmpty() || waits.isEmpty() || weights.isEmpty()) {
+            return Optional.empty();
+        }
+        return top.problems().make(map.place(), before, () -> new Set(
+                new Settings(name, languages, metric, waits.get(), panel.get(), paper, pin, dataFolder),
+                strip, weights.get(), fees));
+    }
+
+    private static List<String> languages(YamlMap map) {
+        List<String> languages = new ArrayList<>();
+        for (YamlNode node : map.need("languages").map(YamlNode::list).orElse(List.of())) {
+            String tag = node.text();
+            if (!LANGUAGE.matcher(tag).matches()) {
+                node.error("[" + tag + "] is no language", "write a language tag such as en or es");
+            } else if (languages.contains(tag)) {
+                node.error("[" + tag + "] stands here twice", "delete one of them");
+            } else {
+                languages.add(tag);
+            }
+        }
+        return languages;
+    }
+
+    private static Settings.PaperSettings paper(YamlMap map) {
+        boolean letter = map.choice("paper", Sheet.values(), Sheet::name) == Sheet.letter;
+        Optional<String> printer = map.find("printer")
+                .filter(node -> !node.isNothing())
+                .map(YamlNode::text)
+                .filter(text -> !text.isEmpty());
+        String folder = map.text("save-folder");
+        YamlMap list = map.map("list", "page-one", "walk-away");
+        return new Settings.PaperSettings(
+                printer, folder, letter, list.whole("page-one", 1, MOST_LINES), list.whole("walk-away", 0, MOST_LINES));
+    }
+
+    private static String pin(YamlMap map) {
+        YamlMap pin = map.map("pin", "demo", "hash");
+        if (map.has("pin") && pin.has("demo") == pin.has("hash")) {
+            map.problems().error(pin.place(), "the PIN is given not at all or twice", "write either hash or demo");
+            return "";
+        }
+        if (pin.has("demo") && !DEMO_PIN.matcher(pin.text("demo")).matches()) {
+            map.problems().error(pin.placeOf("demo"), "the demo PIN is not 4 to 8 digits", "write them in quotes");
+        }
+        return pin.findText("demo").or(() -> pin.findText("hash")).orElse("");
+    }
+
+    private static StockReader.Fees fees(YamlMap map) {
+        YamlMap fees = map.map("fees", "freight", "setup", "paperwork");
+        return new StockReader.Fees(money(fees, "freight"), money(fees, "setup"), money(fees, "paperwork"));
+    }
+
+    private static Money money(YamlMap map, String key) {
+        Amount amount = map.amount(key, Dimension.MONEY);
+        if (amount.si() < 0) {
+            map.problems().error(map.placeOf(key), "[" + key + "] is negative", "write 0 USD or more");
+        }
+        return Money.ofDollars(amount.si());
+    }
+
+    private static Optional<Weights> weights(YamlMap map) {
+        int before = map.problems().count();
+        YamlMap relevance = map.map("relevance", "must", "wish", "else");
+        double must = relevance.number("must", 0, 1);
+        double wish = relevance.number("wish", 0, 1);
+        double other = relevance.number("else", 0, 1);
+        return map.problems().make(relevance.place(), before, () -> new Weights(must, wish, other));
+    }
+
+    private static Duration seconds(Amount time) {
+        return Duration.ofSeconds(Math.round(time.si()));
+    }
+}

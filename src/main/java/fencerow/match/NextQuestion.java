@@ -1,0 +1,115 @@
+package fencerow.match;
+
+import fencerow.needs.Answer;
+import fencerow.needs.Answers;
+import fencerow.needs.Completion;
+import fencerow.needs.Question;
+import fencerow.needs.Questionnaire;
+import fencerow.stock.Unit;
+import fencerow.terms.UnitId;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Collectors;
+
+/**
+ * Chooses the needs question that would tell most about which units come first.
+ *
+ * <p>The open questions are answered by guesses a number of times and the units ranked for each. A question's gain is
+ * how far the entropy (bits) of the first few units falls when the guesses are grouped by its answer, less what the
+ * mere smallness of the groups would make it fall: {@code (cells - groups - tops + 1) / (2 n ln 2)}, the Miller-Madow
+ * correction of a mutual information (from memory). Without it a question with many answers would always win. Nothing
+ * more need be asked when nearly all guesses agree on the first few, or no question tells anything.
+ *
+ * @param questionnaire the questions
+ * @param draws         how many guesses; more is steadier and slower
+ * @param agreement     the share of guesses that must agree to stop, above 0 and at most 1
+ * @param first         how many units from the top count
+ */
+public record NextQuestion(Questionnaire questionnaire, int draws, double agreement, int first) {
+    /** @throws IllegalArgumentException if a number is out of range */
+    public NextQuestion {
+        if (draws < 2 || !(agreement > 0 && agreement <= 1) || first < 1) {
+            throw new IllegalArgumentException("draws " + draws + ", agreement " + agreement + ", first " + first
+                    + " are out of range; use at least 2 draws, an agreement above 0 and at most 1, 1 unit or more");
+        }
+    }
+
+    /** One guess and what it led to. */
+    private record Draw(Answers answers, List<UnitId> top) {}
+
+    /** A question with what asking it would tell. */
+    private record Gain(Question question, double bits) {}
+
+    /**
+     * The question to ask next; empty when more answers would hardly change the first units. The same answers and units
+     * give the same question.
+     */
+    public Optional<Question> after(Answers answers, Matcher matcher, Collection<Unit> units) {
+        List<Question> open = questionnaire.applying(answers).stream()
+                .filter(question -> answers.find(question.id()).isEmpty())
+                .toList();
+        if (open.isEmpty() || units.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Draw> drawn = draw(answers, matcher, units);
+        if (agree(drawn)) {
+            return Optional.empty();
+        }
+        return open.stream()
+                .map(question -> new Gain(question, gain(question, drawn)))
+                .filter(gain -> gain.bits() > 1e-9)
+                .max(Comparator.comparingDouble(Gain::bits))
+                .map(Gain::question);
+    }
+
+    private List<Draw> draw(Answers answers, Matcher matcher, Collection<Unit> units) {
+        var completion = new Completion(questionnaire, new Random(answers.toString().hashCode()));
+        List<Draw> drawn = new ArrayList<>();
+        for (int i = 0; i < draws; i++) {
+            Answers complete = completion.complete(answers);
+            Ranking ranking = Ranking.of(matcher, units, questionnaire.needs(complete));
+            List<UnitId> top = ranking.matches().stream()
+                    .limit(first)
+                    .map(match -> match.unit().id())
+                    .toList();
+            drawn.add(new Draw(complete, top));
+        }
+        return drawn;
+    }
+
+    private boolean agree(List<Draw> drawn) {
+        return counts(drawn).values().stream().anyMatch(count -> count >= agreement * drawn.size());
+    }
+
+    private static double gain(Question question, List<Draw> drawn) {
+        Map<Optional<Answer>, List<Draw>> groups = drawn.stream()
+                .collect(Collectors.groupingBy(draw -> draw.answers().find(question.id())));
+        double after = groups.values().stream()
+                .mapToDouble(group -> entropy(group) * group.size() / drawn.size())
+                .sum();
+        long cells = groups.values().stream().mapToLong(group -> counts(group).size()).sum();
+        double smallness = (cells - groups.size() - counts(drawn).size() + 1) / (2 * drawn.size() * Math.log(2));
+        return entropy(drawn) - after - smallness;
+    }
+
+    private static double entropy(List<Draw> drawn) {
+        double bits = 0;
+        for (long count : counts(drawn).values()) {
+            double share = (double) count / drawn.size();
+            bits -= share * Math.log(share) / Math.log(2);
+        }
+        return bits;
+    }
+
+    private static Map<List<UnitId>, Long> counts(List<Draw> drawn) {
+        Map<List<UnitId>, Long> counts = new HashMap<>();
+        drawn.forEach(draw -> counts.merge(draw.top(), 1L, Long::sum));
+        return counts;
+    }
+}
