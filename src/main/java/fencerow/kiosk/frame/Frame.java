@@ -1,0 +1,300 @@
+package fencerow.kiosk.frame;
+
+import fencerow.explainers.Library;
+import fencerow.kiosk.kit.Scale;
+import fencerow.kiosk.kit.Styles;
+import fencerow.kiosk.kit.TextSize;
+import fencerow.kiosk.kit.Theme;
+import fencerow.visit.Visit;
+import fencerow.wording.Texts;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.input.InputEvent;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.StackPane;
+import javafx.util.Subscription;
+
+/**
+ * What every screen is shown in and asks for what it needs: the visit and what it comes to, where to go, the words, the
+ * back room, sheets laid over the screen. Confined to the screen's thread.
+ */
+public final class Frame {
+    private static final System.Logger LOG = System.getLogger(Frame.class.getName());
+    private static final String OUTLOOK = "outlook";
+
+    private final Premises premises;
+    private final ScreenMaker maker;
+    private final BackRoom backRoom;
+    private final Doors doors;
+    private final IdleWatch idle;
+    private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
+    private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
+    private final StackPane root = new StackPane();
+    private final List<Subscription> followed = new ArrayList<>();
+    private final Furniture furniture;
+    private final Overlays overlays;
+    private Comfort comfort;
+    private Scale scale;
+    private Trail trail = Trail.startingAt(new Place.Attract());
+    private Optional<Screen> screen = Optional.empty();
+    private Subscription inScene = Subscription.EMPTY;
+
+    /**
+     * What staff can do with the kiosk as a whole.
+     *
+     * @param restart reads the content again
+     * @param close   ends the kiosk
+     */
+    public record Doors(Runnable restart, Runnable close) {}
+
+    /** Furnishes a frame; {@link #show} puts it into a scene. */
+    public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors) {
+        this.premises = premises;
+        this.maker = maker;
+        this.backRoom = backRoom;
+        this.doors = doors;
+        this.idle = new IdleWatch(clock, premises.settings().idle());
+        this.comfort = Comfort.usual(premises.settings());
+        this.scale = new Scale(1, TextSize.NORMAL);
+        this.furniture = new Furniture(this);
+        this.overlays = new Overlays(this);
+        root.getStyleClass().add(Styles.SHELL);
+        root.getChildren().setAll(furniture.node(), overlays.node());
+        root.addEventFilter(InputEvent.ANY, this::watch);
+    }
+
+    /** Takes over the scene and shows what passers-by see. */
+    public void show(Scene scene) {
+        scene.setRoot(root);
+        inScene = Subscription.combine(
+                scene.widthProperty().subscribe(this::resized), scene.heightProperty().subscribe(this::resized));
+        startOver(new Place.Attract());
+    }
+
+    /** Lets go of the scene and drops all work; the frame is of no use any more. */
+    void leave() {
+        backRoom.endVisit();
+        inScene.unsubscribe();
+    }
+
+    private void watch(InputEvent event) {
+        if (event.getEventType() == MouseEvent.MOUSE_PRESSED || event.getEventType() == KeyEvent.KEY_PRESSED) {
+            idle.touched();
+        }
+    }
+
+    // What screens ask for
+
+    /** What the kiosk shows from. */
+    public Premises premises() {
+        return premises;
+    }
+
+    /** The words in the shopper's language. */
+    public Texts texts() {
+        return premises.texts(comfort.language());
+    }
+
+    /** The words under {@code kiosk.} and the key. */
+    public String say(String key) {
+        return texts().get("kiosk." + key);
+    }
+
+    /** The words under {@code kiosk.} and the key, with arguments by name. */
+    public String say(String key, Map<String, ?> arguments) {
+        return texts().get("kiosk." + key, arguments);
+    }
+
+    /** The explainers in the shopper's language. */
+    public Library library() {
+        return premises.library(comfort.language());
+    }
+
+    /** How the shopper likes to read. */
+    public Comfort comfort() {
+        return comfort;
+    }
+
+    /** How millimetres and ems become pixels; for arrangements, everything else is the theme's. */
+    public Scale scale() {
+        return scale;
+    }
+
+    /** Whether the screen is wider than high. */
+    public boolean isLandscape() {
+        Scene scene = root.getScene();
+        return scene == null || scene.getWidth() >= scene.getHeight();
+    }
+
+    /** Everything answered so far. */
+    public ReadOnlyObjectProperty<Visit> visit() {
+        return visit;
+    }
+
+    /** What it comes to; empty until it has been worked out for the present visit. */
+    public ReadOnlyObjectProperty<Optional<Outlook>> outlook() {
+        return outlook;
+    }
+
+    /** Changes the visit, and has worked out anew what it comes to. */
+    public void change(UnaryOperator<Visit> next) {
+        visit.set(next.apply(visit.get()));
+        workOut();
+    }
+
+    private void workOut() {
+        Visit asked = visit.get();
+        outlook.set(Optional.empty());
+        backRoom.work(OUTLOOK, () -> Outlook.of(premises.showroom(), asked),
+                result -> outlook.set(Optional.of(result)), this::failed);
+    }
+
+    /** Work off the screen's thread. */
+    public BackRoom backRoom() {
+        return backRoom;
+    }
+
+    /** Tells of a value now and whenever it changes, as long as the present screen is shown. */
+    public <T> void follow(ObservableValue<T> value, Consumer<T> told) {
+        followed.add(value.subscribe(told));
+    }
+
+    // Where to go
+
+    /** Goes on; "back" will lead to where the shopper is now. */
+    public void go(Place place) {
+        Place left = screen.map(Screen::place).orElse(trail.here());
+        boolean fresh = left instanceof Place.Attract || place instanceof Place.Home;
+        open(fresh ? Trail.startingAt(place) : trail.onward(left, place));
+    }
+
+    /** Goes on without leaving a step to come back to: the next question, another list of the same screen. */
+    public void goInstead(Place place) {
+        open(trail.instead(place));
+    }
+
+    /** Goes back to where the shopper was. */
+    public void back() {
+        open(trail.canGoBack() ? trail.back() : Trail.startingAt(new Place.Home()));
+    }
+
+    /** The place shown, as it was opened. */
+    public Place here() {
+        return trail.here();
+    }
+
+    /** Lays a sheet over the screen; it can be closed by a touch. */
+    public void lay(String title, Node content) {
+        overlays.lay(title, content);
+    }
+
+    /** Takes the sheet away, if there is one. */
+    public void lift() {
+        overlays.lift();
+    }
+
+    /** What staff can do with the kiosk as a whole. */
+    public Doors doors() {
+        return doors;
+    }
+
+    /** Ends the visit: everything is forgotten, and the place is shown as to the first shopper of the day. */
+    public void startOver(Place place) {
+        backRoom.endVisit();
+        overlays.clear();
+        comfort = Comfort.usual(premises.settings());
+        visit.set(Visit.NEW);
+        restyle();
+        open(Trail.startingAt(place));
+        workOut();
+    }
+
+    /** Shows everything another way, the shopper staying where they are. */
+    public void change(Comfort next) {
+        Place here = screen.map(Screen::place).orElse(trail.here());
+        comfort = next;
+        overlays.clear();
+        restyle();
+        open(trail.instead(here));
+    }
+
+    // What the window and the clock bring
+
+    /** Looks at the clock: asks whether anyone is still here, or ends the visit. */
+    public void tick() {
+        boolean started = !(trail.here() instanceof Place.Attract);
+        if (!started) {
+            return;
+        }
+        boolean nothingToLose = visit.get().equals(Visit.NEW) && comfort.equals(Comfort.usual(premises.settings()))
+                && trail.here() instanceof Place.Home;
+        IdleWatch.State state = idle.state();
+        if (state instanceof IdleWatch.State.Gone || state instanceof IdleWatch.State.Asking && nothingToLose) {
+            startOver(new Place.Attract());
+        } else if (state instanceof IdleWatch.State.Asking asking) {
+            overlays.ask(asking.seconds());
+        } else {
+            overlays.stopAsking();
+        }
+    }
+
+    /** The shopper is still here. */
+    void stay() {
+        idle.touched();
+        overlays.stopAsking();
+    }
+
+    /**
+     * Something went wrong that no screen could deal with: writes it down without a word of the shopper's, ends the
+     * visit.
+     */
+    public void failed(Throwable failure) {
+        LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+        startOver(new Place.Attract());
+    }
+
+    private void resized() {
+        Scene scene = root.getScene();
+        if (scene != null && scene.getWidth() > 0 && scene.getHeight() > 0) {
+            change(comfort);
+        }
+    }
+
+    private void restyle() {
+        Scene scene = root.getScene();
+        scale = Scale.of(premises.settings().panel().diagonalMetres(), Math.max(1, scene.getWidth()),
+                Math.max(1, scene.getHeight()), comfort.textSize());
+        root.getStyleClass().setAll("root", Styles.SHELL, isLandscape() ? Styles.LANDSCAPE : Styles.PORTRAIT,
+                Styles.TEXT_SIZE + comfort.textSize().id());
+        if (comfort.highContrast()) {
+            root.getStyleClass().add(Styles.HIGH_CONTRAST);
+        }
+        scene.setUserAgentStylesheet(Theme.stylesheet(scale, comfort.highContrast()));
+    }
+
+    private void open(Trail next) {
+        screen.ifPresent(Screen::left);
+        followed.forEach(Subscription::unsubscribe);
+        followed.clear();
+        screen = Optional.empty();
+        overlays.lift();
+        trail = next;
+        Screen made = maker.make(next.here(), this);
+        screen = Optional.of(made);
+        idle.reading(made.words());
+        idle.touched();
+        furniture.show(made);
+    }
+}

@@ -1,0 +1,98 @@
+package fencerow.kiosk.frame;
+
+import fencerow.kiosk.kit.Boxes;
+import fencerow.kiosk.kit.Buttons;
+import fencerow.kiosk.kit.Column;
+import fencerow.kiosk.kit.Icon;
+import fencerow.kiosk.kit.Styles;
+import fencerow.kiosk.kit.Touch;
+import fencerow.kiosk.kit.Words;
+import java.util.Map;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** What is laid over a screen, in the same scene: one sheet at most, above it the question whether anyone is here. */
+final class Overlays {
+    private final Frame frame;
+    private final StackPane layer = new StackPane();
+    private Optional<Node> sheet = Optional.empty();
+    private Optional<Node> question = Optional.empty();
+    private Label seconds = new Label();
+
+    Overlays(Frame frame) {
+        this.frame = frame;
+        layer.setPickOnBounds(false);
+    }
+
+    Node node() {
+        return layer;
+    }
+
+    void lay(String title, Node content) {
+        Label heading = Words.heading(title);
+        HBox top = Boxes.row(Boxes.growing(heading), Buttons.quiet(Icon.CLOSE, frame.say("sheet.close"), this::lift));
+        Column column = new Column(frame.scale(), content, 0, frame.say("column.up"), frame.say("column.down"));
+        VBox card = Boxes.stack(top, Boxes.rule(), Boxes.growing(column));
+        card.getStyleClass().add(Styles.SHEET);
+        sheet = Optional.of(covering(card, frame.say("sheet.close"), this::lift));
+        refresh();
+    }
+
+    void lift() {
+        sheet = Optional.empty();
+        refresh();
+    }
+
+    void ask(int secondsLeft) {
+        if (question.isEmpty()) {
+            seconds = Words.of("countdown", "");
+            Touch stay = Buttons.primary(Icon.CHECK, frame.say("idle.stay"), frame::stay);
+            VBox card = Boxes.stack(Words.heading(frame.say("idle.ask")), Words.body(frame.say("idle.why")), seconds,
+                    stay);
+            card.getStyleClass().addAll(Styles.SHEET, "asking");
+            card.setAlignment(Pos.TOP_LEFT);
+            question = Optional.of(covering(card, frame.say("idle.stay"), frame::stay));
+            refresh();
+        }
+        seconds.setText(frame.say("idle.seconds", Map.of("count", secondsLeft)));
+    }
+
+    void stopAsking() {
+        if (question.isPresent()) {
+            question = Optional.empty();
+            refresh();
+        }
+    }
+
+    void clear() {
+        sheet = Optional.empty();
+        question = Optional.empty();
+        refresh();
+    }
+
+    /** A card over a veil; a touch beside the card does what {@code beside} says. */
+    private static Node covering(VBox card, String name, Runnable beside) {
+        Touch veil = new Touch(name, new Region(), beside);
+        veil.getStyleClass().setAll(Styles.SCRIM);
+        veil.setFocusTraversable(false);
+        card.setMaxHeight(Region.USE_PREF_SIZE);
+        StackPane room = new StackPane(card);
+        room.getStyleClass().add("cover-room");
+        room.setPickOnBounds(false);
+        StackPane cover = new StackPane(veil, room);
+        cover.getStyleClass().add("cover");
+        return cover;
+    }
+
+    private void refresh() {
+        layer.getChildren().clear();
+        sheet.ifPresent(layer.getChildren()::add);
+        question.ifPresent(layer.getChildren()::add);
+    }
+}

@@ -1,0 +1,161 @@
+package fencerow.kiosk.frame;
+
+import fencerow.terms.QuestionId;
+import fencerow.terms.Stop;
+import fencerow.terms.TopicId;
+import fencerow.terms.UnitId;
+import java.util.Optional;
+
+/**
+ * Where a shopper can be in the kiosk. A place is a value: opening it again shows the same screen in the same state, so
+ * "back" leads to where one was. {@code scroll} runs from 0 at the top to 1 at the end.
+ */
+public sealed interface Place {
+    /** The word for it in text keys, such as {@code home}. */
+    String key();
+
+    /** Nobody is here: what the kiosk shows to passers-by. */
+    record Attract() implements Place {
+        @Override
+        public String key() {
+            return "attract";
+        }
+    }
+
+    /** The three doors. */
+    record Home() implements Place {
+        @Override
+        public String key() {
+            return "home";
+        }
+    }
+
+    /**
+     * All explainers.
+     *
+     * @param stop  the stop whose topics are shown; the core topics if empty
+     * @param query what is searched for, empty as long as nothing is typed; no search if absent
+     */
+    record Topics(Optional<Stop> stop, Optional<String> query, double scroll) implements Place {
+        /** The core topics, from the top. */
+        public static final Topics FIRST = new Topics(Optional.empty(), Optional.empty(), 0);
+
+        /** An empty search. */
+        public static final Topics SEARCH = new Topics(Optional.empty(), Optional.of(""), 0);
+
+        @Override
+        public String key() {
+            return "topics";
+        }
+    }
+
+    /** One explainer. */
+    record Topic(TopicId topic, double scroll) implements Place {
+        /** From the top. */
+        public static Topic of(TopicId topic) {
+            return new Topic(topic, 0);
+        }
+
+        @Override
+        public String key() {
+            return "topic";
+        }
+    }
+
+    /**
+     * The questionnaire.
+     *
+     * @param question the question shown; the next open one if empty
+     */
+    record Questions(Optional<QuestionId> question, double scroll) implements Place {
+        /** The next open question. */
+        public static final Questions NEXT = new Questions(Optional.empty(), 0);
+
+        @Override
+        public String key() {
+            return "questions";
+        }
+    }
+
+    /** Which units suit. */
+    record Results(double scroll) implements Place {
+        /** From the top. */
+        public static final Results TOP = new Results(0);
+
+        @Override
+        public String key() {
+            return "results";
+        }
+    }
+
+    /** Everything on one unit. */
+    record UnitSheet(UnitId unit, double scroll) implements Place {
+        /** From the top. */
+        public static UnitSheet of(UnitId unit) {
+            return new UnitSheet(unit, 0);
+        }
+
+        @Override
+        public String key() {
+            return "unit";
+        }
+    }
+
+    /** The pinned units beside each other. */
+    record SideBySide(double scroll) implements Place {
+        /** From the top. */
+        public static final SideBySide TOP = new SideBySide(0);
+
+        @Override
+        public String key() {
+            return "side-by-side";
+        }
+    }
+
+    /**
+     * The quiz.
+     *
+     * @param question the question shown; the one with the most at stake if empty
+     */
+    record Quiz(Optional<QuestionId> question, double scroll) implements Place {
+        /** The question with the most at stake. */
+        public static final Quiz NEXT = new Quiz(Optional.empty(), 0);
+
+        /** A certain question. */
+        public static Quiz of(QuestionId question) {
+            return new Quiz(Optional.of(question), 0);
+        }
+
+        @Override
+        public String key() {
+            return "quiz";
+        }
+    }
+
+    /** The shopper's list before it is printed. */
+    record ListPreview(double scroll) implements Place {
+        /** From the top. */
+        public static final ListPreview TOP = new ListPreview(0);
+
+        @Override
+        public String key() {
+            return "list";
+        }
+    }
+
+    /** Printing the list. */
+    record Print() implements Place {
+        @Override
+        public String key() {
+            return "print";
+        }
+    }
+
+    /** Behind the staff door, or in front of it as long as no PIN was given. */
+    record Staff() implements Place {
+        @Override
+        public String key() {
+            return "staff";
+        }
+    }
+}

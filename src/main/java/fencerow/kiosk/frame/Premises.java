@@ -1,0 +1,59 @@
+package fencerow.kiosk.frame;
+
+import fencerow.desk.Settings;
+import fencerow.explainers.Library;
+import fencerow.visit.Showroom;
+import fencerow.wording.Texts;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything a kiosk shows from. Immutable; new content or stock makes a new one.
+ *
+ * @param showroom       stock, questions, quiz and list
+ * @param texts          the words, by language
+ * @param libraries      the explainers, by language
+ * @param settings       what the showroom sets
+ * @param search         over the explainers and trade words
+ * @param printer        of lists
+ * @param contentVersion printed on lists and shown to staff
+ * @param problems       what is wrong with newer content that is therefore not shown; for staff
+ */
+public record Premises(
+        Showroom showroom,
+        Map<String, Texts> texts,
+        Map<String, Library> libraries,
+        Settings settings,
+        Search search,
+        ListPrinter printer,
+        String contentVersion,
+        List<String> problems) {
+    /** @throws IllegalArgumentException if an offered language has no words or no explainers */
+    public Premises {
+        texts = Map.copyOf(texts);
+        libraries = Map.copyOf(libraries);
+        problems = List.copyOf(problems);
+        for (String language : settings.languages()) {
+            if (!texts.containsKey(language) || !libraries.containsKey(language)) {
+                throw new IllegalArgumentException("language [" + language + "] is offered but has no "
+                        + (texts.containsKey(language) ? "explainers" : "words") + "; add them or do not offer it");
+            }
+        }
+    }
+
+    Texts texts(String language) {
+        return given(texts.get(language), language);
+    }
+
+    Library library(String language) {
+        return given(libraries.get(language), language);
+    }
+
+    private static <T> T given(@Nullable T value, String language) {
+        if (value == null) {
+            throw new IllegalArgumentException("language [" + language + "] is not offered here");
+        }
+        return value;
+    }
+}

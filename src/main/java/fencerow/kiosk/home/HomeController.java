@@ -1,0 +1,35 @@
+package fencerow.kiosk.home;
+
+import fencerow.kiosk.frame.Frame;
+import fencerow.kiosk.frame.Place;
+import fencerow.kiosk.frame.Screen;
+import java.util.List;
+import javafx.scene.Node;
+
+/** The start page. */
+public final class HomeController implements Screen {
+    private final Frame frame;
+    private final Node view;
+
+    /** For the frame's visit. */
+    public HomeController(Frame frame) {
+        this.frame = frame;
+        List<HomeModel.Door> doors = new HomeInteractor(frame.texts()).doors();
+        this.view = HomeView.of(new HomeModel(doors, frame.say("home.search")), frame, frame::go);
+    }
+
+    @Override
+    public Node view() {
+        return view;
+    }
+
+    @Override
+    public String title() {
+        return frame.say("home.title");
+    }
+
+    @Override
+    public Place place() {
+        return new Place.Home();
+    }
+}

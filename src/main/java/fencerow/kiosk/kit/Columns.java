@@ -1,0 +1,107 @@
+package fencerow.kiosk.kit;
+
+import java.util.Collection;
+import javafx.geometry.Insets;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.layout.Pane;
+
+/** Equal columns, as many as fit; the parts of a row are all as high as the highest. */
+public final class Columns extends Pane {
+    private static final double GAP = 5;
+
+    private final double least;
+    private final double gap;
+    private final int most;
+
+    /**
+     * Arranges parts.
+     *
+     * @param scale of the panel
+     * @param ems   the least width of a column, in ems
+     * @param most  columns
+     */
+    public Columns(Scale scale, double ems, int most, Collection<? extends Node> parts) {
+        this.least = ems * scale.em();
+        this.gap = scale.px(GAP);
+        this.most = most;
+        getChildren().setAll(parts);
+    }
+
+    /** How many columns fit into the width. */
+    private int columns(double width) {
+        int fit = (int) Math.floor((width + gap) / (least + gap));
+        return Math.max(1, Math.min(most, fit));
+    }
+
+    private double columnWidth(double width) {
+        int columns = columns(width);
+        return Math.floor((width - gap * (columns - 1)) / columns);
+    }
+
+    private double rowHeight(int row, int columns, double columnWidth) {
+        return getManagedChildren().stream()
+                .skip((long) row * columns)
+                .limit(columns)
+                .mapToDouble(part -> Math.ceil(Math.max(part.minHeight(columnWidth), part.prefHeight(columnWidth))))
+                .max()
+                .orElse(0);
+    }
+
+    private int rows(int columns) {
+        return (getManagedChildren().size() + columns - 1) / columns;
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computeMinWidth(double height) {
+        return 0;
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+        Insets insets = getInsets();
+        return most * least + (most - 1) * gap + insets.getLeft() + insets.getRight();
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        Insets insets = getInsets();
+        double inner = (width < 0 ? computePrefWidth(-1) : width) - insets.getLeft() - insets.getRight();
+        int columns = columns(inner);
+        double height = insets.getTop() + insets.getBottom();
+        for (int row = 0; row < rows(columns); row++) {
+            height += rowHeight(row, columns, columnWidth(inner)) + (row == 0 ? 0 : gap);
+        }
+        return height;
+    }
+
+    @Override
+    protected void layoutChildren() {
+        Insets insets = getInsets();
+        double inner = getWidth() - insets.getLeft() - insets.getRight();
+        int columns = columns(inner);
+        double width = columnWidth(inner);
+        double y = insets.getTop();
+        for (int row = 0; row < rows(columns); row++) {
+            double height = rowHeight(row, columns, width);
+            for (int column = 0; column < columns; column++) {
+                int index = row * columns + column;
+                if (index < getManagedChildren().size()) {
+                    Node part = getManagedChildren().get(index);
+                    part.resizeRelocate(insets.getLeft() + column * (width + gap), y, width, height);
+                }
+            }
+            y += height + gap;
+        }
+    }
+}

@@ -1,0 +1,86 @@
+package fencerow.kiosk.kit;
+
+import javafx.geometry.Insets;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.layout.Pane;
+
+/** Two parts at the two ends of a line; where they do not fit beside each other, the second is put below the first. */
+public final class Ends extends Pane {
+    private static final double GAP = 4;
+
+    private final Node first;
+    private final Node second;
+    private final double gap;
+
+    /** Arranges the parts. */
+    public Ends(Scale scale, Node first, Node second) {
+        this.first = first;
+        this.second = second;
+        this.gap = scale.px(GAP);
+        getChildren().setAll(first, second);
+    }
+
+    private static double width(Node part) {
+        return Math.ceil(Math.max(part.minWidth(-1), part.prefWidth(-1)));
+    }
+
+    private static double height(Node part, double width) {
+        return Math.ceil(Math.max(part.minHeight(width), part.prefHeight(width)));
+    }
+
+    private boolean besideEachOther(double inner) {
+        return width(first) + gap + width(second) <= inner;
+    }
+
+    private double inner(double width) {
+        return width - getInsets().getLeft() - getInsets().getRight();
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computeMinWidth(double height) {
+        return 0;
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+        Insets insets = getInsets();
+        return width(first) + gap + width(second) + insets.getLeft() + insets.getRight();
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        double inner = inner(width < 0 ? computePrefWidth(-1) : width);
+        double height = besideEachOther(inner)
+                ? Math.max(height(first, width(first)), height(second, width(second)))
+                : height(first, inner) + gap + height(second, inner);
+        return height + getInsets().getTop() + getInsets().getBottom();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        Insets insets = getInsets();
+        double inner = inner(getWidth());
+        if (besideEachOther(inner)) {
+            double height = getHeight() - insets.getTop() - insets.getBottom();
+            first.resizeRelocate(insets.getLeft(), insets.getTop(), width(first), height);
+            double x = insets.getLeft() + inner - width(second);
+            second.resizeRelocate(x, insets.getTop(), width(second), height);
+        } else {
+            double high = height(first, inner);
+            first.resizeRelocate(insets.getLeft(), insets.getTop(), Math.min(inner, width(first)), high);
+            double y = insets.getTop() + high + gap;
+            second.resizeRelocate(insets.getLeft(), y, inner, height(second, inner));
+        }
+    }
+}

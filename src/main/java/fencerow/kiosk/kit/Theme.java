@@ -1,0 +1,70 @@
+package fencerow.kiosk.kit;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import javafx.scene.text.Font;
+
+/**
+ * The look: stylesheets in which {@code mm} are true millimetres on the panel and {@code em} follow the text size.
+ * Colours are tokens that a theme sets; every other rule names tokens only.
+ */
+public final class Theme {
+    private static final String FONTS = "/com/formdev/flatlaf/fonts/roboto/Roboto-";
+    private static final List<String> FACES = List.of("Regular", "Italic", "Light", "Medium", "Bold");
+    private static final List<String> SHEETS =
+            List.of("type.css", "layout.css", "controls.css", "learn.css", "match.css", "quiz.css");
+    private static final Pattern MILLIMETRES = Pattern.compile("(-?\\d*\\.?\\d+)mm\\b");
+    private static final double ANY_SIZE = 12;
+
+    private Theme() {}
+
+    /** Loads the typeface. @throws IllegalStateException if a face is missing from the class path or is broken */
+    public static void loadFonts() {
+        for (String face : FACES) {
+            try (InputStream file = open(FONTS + face + ".ttf")) {
+                if (Font.loadFont(file, ANY_SIZE) == null) {
+                    throw new IllegalStateException("the typeface Roboto " + face + " cannot be read");
+                }
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+
+    /** The stylesheet for the scale, as an address that JavaFX takes. */
+    public static String stylesheet(Scale scale, boolean highContrast) {
+        StringBuilder css = new StringBuilder(read("tokens.css"));
+        if (highContrast) {
+            css.append(read("high-contrast.css"));
+        }
+        css.append(String.format(Locale.ROOT, ".root { -fx-font-size: %.2fpx; }%n", scale.em()));
+        SHEETS.forEach(sheet -> css.append(read(sheet)));
+        String pixels = MILLIMETRES.matcher(css)
+                .replaceAll(found -> String.format(
+                        Locale.ROOT, "%.2fpx", scale.px(Double.parseDouble(found.group(1)))));
+        return "data:text/css;charset=UTF-8;base64,"
+                + Base64.getEncoder().encodeToString(pixels.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static String read(String sheet) {
+        try (InputStream file = open("/fencerow/kiosk/theme/" + sheet)) {
+            return new String(file.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static InputStream open(String path) {
+        InputStream file = Theme.class.getResourceAsStream(path);
+        if (file == null) {
+            throw new IllegalStateException("[" + path + "] is not on the class path; build the kiosk again");
+        }
+        return file;
+    }
+}

@@ -1,0 +1,114 @@
+package fencerow.kiosk.kit;
+
+import javafx.css.PseudoClass;
+import javafx.scene.AccessibleAction;
+import javafx.scene.AccessibleAttribute;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.StackPane;
+
+/**
+ * A part of the screen that can be touched; what everything touchable is made of. It answers when the finger is lifted
+ * inside it, never when it is put down; sliding off, or dragging the page, calls the touch off. Any content, however
+ * its words wrap. Keys: Enter and Space.
+ */
+public class Touch extends StackPane {
+    private static final PseudoClass ARMED = PseudoClass.getPseudoClass(Styles.ARMED);
+    private static final PseudoClass SELECTED = PseudoClass.getPseudoClass(Styles.SELECTED);
+
+    private final Runnable action;
+    private boolean down;
+    private boolean selected;
+
+    /**
+     * Makes content touchable.
+     *
+     * @param name    what it is called by assistive tools; begins with the words shown on it
+     * @param content shown on it
+     * @param action  what a touch does
+     */
+    public Touch(String name, Node content, Runnable action) {
+        super(content);
+        this.action = action;
+        getStyleClass().add(Styles.TOUCH);
+        setAccessibleRole(AccessibleRole.BUTTON);
+        setAccessibleText(name);
+        setFocusTraversable(true);
+        content.setMouseTransparent(true);
+        addEventHandler(MouseEvent.ANY, this::mouse);
+        addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        disabledProperty().addListener((property, was, is) -> letGo());
+    }
+
+    /** With style classes. */
+    public Touch styled(String... classes) {
+        getStyleClass().addAll(classes);
+        return this;
+    }
+
+    /** Shows it as chosen or not; how that looks, in shape as well as colour, is the theme's and the content's part. */
+    public final Touch select(boolean chosen) {
+        selected = chosen;
+        pseudoClassStateChanged(SELECTED, chosen);
+        notifyAccessibleAttributeChanged(AccessibleAttribute.SELECTED);
+        return this;
+    }
+
+    /** Whether it is chosen. */
+    public final boolean isSelected() {
+        return selected;
+    }
+
+    /** Calls off the touch in progress: the finger turned out to drag the page. */
+    public final void letGo() {
+        arm(false);
+    }
+
+    private void mouse(MouseEvent event) {
+        if (event.getEventType() == MouseEvent.MOUSE_PRESSED && event.getButton() == MouseButton.PRIMARY) {
+            arm(true);
+            event.consume();
+        } else if (event.getEventType() == MouseEvent.MOUSE_DRAGGED && !contains(event.getX(), event.getY())) {
+            arm(false);
+        } else if (event.getEventType() == MouseEvent.MOUSE_RELEASED && event.getButton() == MouseButton.PRIMARY) {
+            boolean meant = down;
+            arm(false);
+            event.consume();
+            if (meant) {
+                action.run();
+            }
+        }
+    }
+
+    private void key(KeyEvent event) {
+        if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
+            event.consume();
+            action.run();
+        }
+    }
+
+    private void arm(boolean armed) {
+        down = armed;
+        pseudoClassStateChanged(ARMED, armed);
+    }
+
+    @Override
+    public Object queryAccessibleAttribute(AccessibleAttribute attribute, Object... parameters) {
+        return attribute == AccessibleAttribute.SELECTED
+                ? Boolean.valueOf(selected)
+                : super.queryAccessibleAttribute(attribute, parameters);
+    }
+
+    @Override
+    public void executeAccessibleAction(AccessibleAction asked, Object... parameters) {
+        if (asked == AccessibleAction.FIRE) {
+            action.run();
+        } else {
+            super.executeAccessibleAction(asked, parameters);
+        }
+    }
+}

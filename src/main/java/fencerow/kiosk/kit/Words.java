@@ -1,0 +1,59 @@
+package fencerow.kiosk.kit;
+
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+
+/** Lines and paragraphs of plain words; they wrap and are never cut off. */
+public final class Words {
+    private Words() {}
+
+    /** Words of the style. */
+    public static Label of(String style, String words) {
+        Label label = new Label(words);
+        label.setWrapText(true);
+        label.setMinHeight(Region.USE_PREF_SIZE);
+        label.getStyleClass().add(style);
+        return label;
+    }
+
+    /** The largest words, one line on a screen. */
+    public static Label display(String words) {
+        return of(Styles.DISPLAY, words);
+    }
+
+    /** The name of a screen. */
+    public static Label title(String words) {
+        return of(Styles.TITLE, words);
+    }
+
+    /** The name of a section. */
+    public static Label heading(String words) {
+        return of(Styles.HEADING, words);
+    }
+
+    /** The name of a card. */
+    public static Label subheading(String words) {
+        return of(Styles.SUBHEADING, words);
+    }
+
+    /** The sentence that opens a page. */
+    public static Label lead(String words) {
+        return of(Styles.LEAD, words);
+    }
+
+    /** Running text. */
+    public static Label body(String words) {
+        return of(Styles.BODY, words);
+    }
+
+    /** Notes; still as large as the standards ask. */
+    public static Label small(String words) {
+        return of(Styles.SMALL, words);
+    }
+
+    /** How many words there are to read. */
+    public static int count(String words) {
+        String trimmed = words.strip();
+        return trimmed.isEmpty() ? 0 : trimmed.split("\\s+").length;
+    }
+}

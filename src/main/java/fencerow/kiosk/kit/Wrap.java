@@ -1,0 +1,117 @@
+package fencerow.kiosk.kit;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import javafx.geometry.Insets;
+import javafx.geometry.Orientation;
+import javafx.scene.Node;
+import javafx.scene.layout.Pane;
+
+/** Parts beside each other at their own widths, in as many rows as they need; none is wider than the whole. */
+public final class Wrap extends Pane {
+    private static final double GAP = 4;
+
+    private final double gap;
+
+    /** Arranges parts, from the left. */
+    public Wrap(Scale scale, Collection<? extends Node> parts) {
+        this.gap = scale.px(GAP);
+        getStyleClass().add("wrap");
+        getChildren().setAll(parts);
+    }
+
+    private record Row(List<Node> parts, List<Double> widths, double height) {}
+
+    private List<Row> rows(double inner) {
+        List<Row> rows = new ArrayList<>();
+        List<Node> parts = new ArrayList<>();
+        List<Double> widths = new ArrayList<>();
+        double x = 0;
+        for (Node part : getManagedChildren()) {
+            double width = Math.min(widthOf(part), inner);
+            if (!parts.isEmpty() && x + width > inner) {
+                rows.add(row(parts, widths));
+                parts = new ArrayList<>();
+                widths = new ArrayList<>();
+                x = 0;
+            }
+            parts.add(part);
+            widths.add(width);
+            x += width + gap;
+        }
+        if (!parts.isEmpty()) {
+            rows.add(row(parts, widths));
+        }
+        return rows;
+    }
+
+    private static Row row(List<Node> parts, List<Double> widths) {
+        double height = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            height = Math.max(height, heightOf(parts.get(i), widths.get(i)));
+        }
+        return new Row(parts, widths, height);
+    }
+
+    private static double widthOf(Node part) {
+        return Math.ceil(Math.max(part.minWidth(-1), part.prefWidth(-1)));
+    }
+
+    private static double heightOf(Node part, double width) {
+        return Math.ceil(Math.max(part.minHeight(width), part.prefHeight(width)));
+    }
+
+    @Override
+    public Orientation getContentBias() {
+        return Orientation.HORIZONTAL;
+    }
+
+    @Override
+    protected double computeMinWidth(double height) {
+        return 0;
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+        Insets insets = getInsets();
+        double width = insets.getLeft() + insets.getRight() - gap;
+        for (Node part : getManagedChildren()) {
+            width += widthOf(part) + gap;
+        }
+        return Math.max(0, width);
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        Insets insets = getInsets();
+        double inner = width < 0 ? Double.MAX_VALUE : width - insets.getLeft() - insets.getRight();
+        double height = insets.getTop() + insets.getBottom() - gap;
+        for (Row row : rows(inner)) {
+            height += row.height() + gap;
+        }
+        return Math.max(0, height);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        Insets insets = getInsets();
+        List<Row> rows = rows(getWidth() - insets.getLeft() - insets.getRight());
+        double whole = rows.stream().mapToDouble(Row::height).sum() + gap * Math.max(0, rows.size() - 1);
+        double room = getHeight() - insets.getTop() - insets.getBottom();
+        double y = insets.getTop() + Math.max(0, Math.rint((room - whole) / 2));
+        for (Row row : rows) {
+            double x = insets.getLeft();
+            for (int i = 0; i < row.parts().size(); i++) {
+                row.parts().get(i).resizeRelocate(x, y, row.widths().get(i), row.height());
+                x += row.widths().get(i) + gap;
+            }
+            y += row.height() + gap;
+        }
+    }
+}
