@@ -2,10 +2,6 @@ package fencerow.kiosk.frame;
 
 import fencerow.desk.Settings;
 import fencerow.kiosk.kit.TextSize;
-import fencerow.wording.AnswerWords;
-import fencerow.wording.Phrases;
-import fencerow.wording.Quantities;
-import fencerow.wording.Texts;
 
 /**
  * How a shopper likes to read. Forgotten with the visit.
@@ -39,15 +35,5 @@ public record Comfort(String language, TextSize textSize, boolean highContrast, 
     /** With the other system of units. */
     public Comfort withOtherUnits() {
         return new Comfort(language, textSize, highContrast, !metric);
-    }
-
-    /** Sentences of the language, with amounts in these units. */
-    public Phrases phrases(Texts texts) {
-        return new Phrases(texts, new Quantities(texts.locale(), metric)::show);
-    }
-
-    /** What can be answered to questions about the work, with amounts in these units. */
-    public AnswerWords answerWords(Texts texts) {
-        return new AnswerWords(phrases(texts), metric);
     }
 }
