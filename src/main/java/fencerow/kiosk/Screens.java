@@ -3,10 +3,14 @@ package fencerow.kiosk;
 import fencerow.kiosk.answers.AnswersController;
 import fencerow.kiosk.ask.AskController;
 import fencerow.kiosk.attract.AttractController;
+import fencerow.kiosk.compare.CompareController;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.home.HomeController;
+import fencerow.kiosk.quote.QuoteController;
+import fencerow.kiosk.results.ResultsController;
+import fencerow.kiosk.unit.UnitController;
 
 /** Which screen belongs to which place. */
 final class Screens {
@@ -22,6 +26,18 @@ final class Screens {
         }
         if (place instanceof Place.AllAnswers answers) {
             return new AnswersController(frame, answers);
+        }
+        if (place instanceof Place.Results results) {
+            return new ResultsController(frame, results);
+        }
+        if (place instanceof Place.UnitSheet unit) {
+            return new UnitController(frame, unit);
+        }
+        if (place instanceof Place.SideBySide compare) {
+            return new CompareController(frame, compare);
+        }
+        if (place instanceof Place.SecondQuote quote) {
+            return new QuoteController(frame, quote);
         }
         return new HomeController(frame);
     }

@@ -4,6 +4,7 @@ import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.kit.Page;
+import fencerow.wording.AnswerWords;
 import javafx.scene.Node;
 
 /** Shows all answers, each to be changed. */
@@ -15,7 +16,7 @@ public final class AnswersController implements Screen {
     public AnswersController(Frame frame, Place.AllAnswers place) {
         this.frame = frame;
         AnswersModel model = new AnswersInteractor(
-                        frame.premises().showroom().questionnaire(), frame.comfort().answerWords(frame.texts()))
+                        frame.premises().showroom().questionnaire(), new AnswerWords(frame.phrases(), frame.comfort().metric()))
                 .model(frame.visit().get().answers());
         this.view = AnswersView.of(model, frame, place.scroll(), frame::go);
     }

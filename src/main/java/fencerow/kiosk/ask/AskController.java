@@ -9,6 +9,7 @@ import fencerow.needs.Answer;
 import fencerow.needs.Answers;
 import fencerow.needs.Question;
 import fencerow.terms.QuestionId;
+import fencerow.wording.AnswerWords;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +50,7 @@ public final class AskController implements Screen, AskModel.Touches {
     /** For the place's question; empty where no question is open. */
     public static Optional<Screen> of(Frame frame, Place.Questions place) {
         AskInteractor interactor = new AskInteractor(frame.premises().showroom(),
-                frame.comfort().answerWords(frame.texts()));
+                new AnswerWords(frame.phrases(), frame.comfort().metric()));
         return interactor
                 .find(place.question(), frame.visit().get().answers(), place.skipped())
                 .map(question -> new AskController(frame, place, interactor, question));

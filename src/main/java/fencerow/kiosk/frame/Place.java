@@ -1,5 +1,6 @@
 package fencerow.kiosk.frame;
 
+import fencerow.terms.MachineClass;
 import fencerow.terms.QuestionId;
 import fencerow.terms.Stop;
 import fencerow.terms.TopicId;
@@ -154,10 +155,19 @@ public sealed interface Place {
         }
     }
 
-    /** Another seller's tractor: telling of it, then seeing it beside the ones here. */
-    record SecondQuote(Step step, double scroll) implements Place {
+    /**
+     * Another seller's tractor: telling of it, then seeing it beside the ones here.
+     *
+     * @param size picked while nothing else is told yet
+     */
+    record SecondQuote(Step step, Optional<MachineClass> size, double scroll) implements Place {
         /** The first step. */
-        public static final SecondQuote FIRST = new SecondQuote(Step.MACHINE, 0);
+        public static final SecondQuote FIRST = of(Step.MACHINE);
+
+        /** A step, from the top. */
+        public static SecondQuote of(Step step) {
+            return new SecondQuote(step, Optional.empty(), 0);
+        }
 
         /** Steps of telling. */
         public enum Step {

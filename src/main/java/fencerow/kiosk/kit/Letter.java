@@ -6,7 +6,12 @@ import javafx.scene.layout.StackPane;
 public final class Letter extends StackPane {
     /** The letter of the place in a row: A for 0. */
     public Letter(int index) {
-        super(Words.of("letter-words", Character.toString('A' + index)));
+        super(Words.of("letter-words", of(index)));
         getStyleClass().add("letter");
+    }
+
+    /** The letter alone. */
+    public static String of(int index) {
+        return Character.toString('A' + index);
     }
 }
