@@ -17,7 +17,7 @@ import java.util.Map;
  *
  * @param showroom  what the showroom offers, asks and has in stock
  * @param texts     the words, by language
- * @param libraries articles and glossary, by language
+ * @param libraries articles and glossary, by language; of languages that are not offered, words to search by alone
  * @param pictures  drawings, the same in all languages; their text alternatives are among the words
  * @param settings  what the showroom sets
  * @param aliases   the topic that each of shoppers' own words means; for the search, never shown

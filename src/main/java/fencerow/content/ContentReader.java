@@ -47,6 +47,7 @@ public final class ContentReader {
         StockReader.Fees fees = settings.map(SettingsReader.Set::fees).orElse(StockReader.Fees.NONE);
         Trade read = trade.read(fees);
         Map<String, Library> libraries = words.libraries(languages, read.features());
+        libraries.putAll(words.otherWords(languages));
         Pictures pictures = drawings.read();
         words.check(languages, read);
         var aliases = sources.config("aliases.txt")
@@ -62,7 +63,8 @@ public final class ContentReader {
                 texts.put(language, words.texts(language, settings.get().strip().getOrDefault(language, ""))));
         Settings set = settings.get().settings();
         var good = new Content(
-                read.showroom(settings.get()), texts, libraries, pictures, set, aliases, ids.places(), sources.version());
+                read.showroom(settings.get()), texts, libraries, pictures, set, aliases, ids.places(),
+                sources.version());
         boolean pseudo = set.languages().contains(PseudoLocale.LANGUAGE);
         return new Reading.Good<>(pseudo ? good.withPseudoLocale() : good, problems.warnings());
     }
