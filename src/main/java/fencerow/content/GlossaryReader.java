@@ -52,7 +52,7 @@ final class GlossaryReader {
     /** What a language that is not offered calls the trade's words: enough to find them by, not to show them. */
     List<GlossaryWord> readNames(Map<String, TextsReader.Text> texts) {
         List<GlossaryWord> words = new ArrayList<>();
-        for (String id : idsUnder(PREFIX, texts)) {
+        for (String id : idsUnder(PREFIX, texts).keySet()) {
             find(texts, id, "word").filter(word -> ids.require(id, word.place(), Kind.WORD)).ifPresent(word ->
                     words.add(new GlossaryWord(id, word.words(), "",
                             find(texts, id, "also").map(text -> split(text.words())).orElse(List.of()),
