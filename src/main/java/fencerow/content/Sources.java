@@ -112,6 +112,11 @@ final class Sources {
         return take(content, name);
     }
 
+    /** A drawing. */
+    Optional<SourceFile> drawing(String name) {
+        return take(content, name);
+    }
+
     /** Warns of files at the top of either folder that nobody asked for: mostly a misspelt name. */
     void warnOfStrays() {
         for (SourceTree tree : List.of(content, config)) {

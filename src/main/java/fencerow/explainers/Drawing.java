@@ -59,35 +59,30 @@ public record Drawing(Bounds frame, String title, String description, List<Piece
     }
 
     /**
-     * The part a finger at the point means: the part seen there, or one close by that is too small to be hit. A part
-     * reaches beyond its outline as far as it is smaller than {@code least} in either direction; of several the
-     * smallest is meant. Where another thing covers a part, it is not met.
+     * The part a finger at the point means: the part seen there, or one close by that is too small to be hit. A shape
+     * of a part reaches beyond its outline as far as it is thinner than {@code least}; of several parts met the one
+     * with the least to be seen is meant. Where another thing covers a part, it is not met.
      *
      * @param x     in the drawing's units
      * @param y     in the drawing's units
-     * @param least how large a thing must be to be hit with ease, in the drawing's units
+     * @param least how thick a thing must be to be hit with ease, in the drawing's units
      */
     public Optional<String> partAt(double x, double y, double least) {
         List<Placed> all = placed();
         Optional<String> seen = seenAt(all, x, y);
-        record Candidate(String id, double area, double distance) {}
-        List<Candidate> candidates = new ArrayList<>();
-        for (String id : parts()) {
-            List<Placed> shapes = placed(id);
-            double distance = shapes.stream()
-                    .mapToDouble(each -> each.shape().distance(x, y))
-                    .min()
-                    .orElse(Double.MAX_VALUE);
-            Bounds box = bounds(shapes).orElse(frame);
-            double reach = Math.max(0, (least - Math.min(box.width(), box.height())) / 2);
-            boolean met = distance == 0 ? seen.filter(id::equals).isPresent() : distance <= reach;
-            if (met) {
-                candidates.add(new Candidate(id, box.width() * box.height(), distance));
-            }
-        }
-        return candidates.stream()
-                .min(Comparator.comparingDouble(Candidate::area).thenComparingDouble(Candidate::distance))
-                .map(Candidate::id);
+        return parts().stream()
+                .filter(id -> isMet(placed(id), seen.filter(id::equals).isPresent(), x, y, least))
+                .min(Comparator.comparingDouble(this::area));
+    }
+
+    private static boolean isMet(List<Placed> shapes, boolean seen, double x, double y, double least) {
+        return seen || shapes.stream().noneMatch(each -> each.shape().distance(x, y) == 0)
+                && shapes.stream().anyMatch(each ->
+                        each.shape().distance(x, y) <= (least - each.shape().thickness()) / 2);
+    }
+
+    private double area(String part) {
+        return placed(part).stream().mapToDouble(each -> each.shape().area()).sum();
     }
 
     /** The innermost part of what lies on top at the point. */

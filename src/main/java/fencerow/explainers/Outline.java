@@ -98,6 +98,32 @@ public record Outline(List<Step> steps) {
         return least;
     }
 
+    /** How long the line is, all strokes taken as closed. */
+    double length() {
+        double length = 0;
+        for (List<double[]> line : polylines()) {
+            for (int i = 0; i < line.size(); i++) {
+                double[] to = line.get((i + 1) % line.size());
+                length += Math.hypot(to[0] - line.get(i)[0], to[1] - line.get(i)[1]);
+            }
+        }
+        return length;
+    }
+
+    /** How much the strokes enclose, each on its own and taken as closed. */
+    double area() {
+        double area = 0;
+        for (List<double[]> line : polylines()) {
+            double twice = 0;
+            for (int i = 0; i < line.size(); i++) {
+                double[] to = line.get((i + 1) % line.size());
+                twice += line.get(i)[0] * to[1] - to[0] * line.get(i)[1];
+            }
+            area += Math.abs(twice) / 2;
+        }
+        return area;
+    }
+
     private static double distance(double[] from, double[] to, double x, double y) {
         double dx = to[0] - from[0];
         double dy = to[1] - from[1];

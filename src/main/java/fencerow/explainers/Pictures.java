@@ -51,7 +51,7 @@ public record Pictures(Map<String, Picture> byName) {
 
     /** Where one stands to look at a tractor. */
     public enum Side {
-        /** Beside it, its front to the left. */
+        /** Beside it, on its right-hand side: its front to the right. */
         SIDE("tractor-side"),
         /** Ahead of it. */
         FRONT("tractor-front"),

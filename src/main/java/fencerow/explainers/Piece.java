@@ -27,6 +27,23 @@ public sealed interface Piece {
             double half = look.ink() == Look.Ink.NONE ? 0 : look.width() / 2;
             return Math.max(0, outline.distance(x, y) - half);
         }
+
+        /** How thick it is where it is thin: the width of a bare line; of what is filled, that of a disc or a bar. */
+        double thickness() {
+            if (look.tone() == Look.Tone.NONE) {
+                return look.width();
+            }
+            Bounds box = outline.bounds();
+            double length = outline.length();
+            double across = length == 0 ? 0 : 4 * outline.area() / length;
+            return Math.min(across, Math.min(box.width(), box.height()));
+        }
+
+        /** How much of the drawing it takes up; what is not filled, all it encloses. */
+        double area() {
+            Bounds box = outline.bounds();
+            return look.tone() == Look.Tone.NONE ? box.width() * box.height() : outline.area();
+        }
     }
 
     /**
