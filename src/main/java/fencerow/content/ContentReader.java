@@ -44,6 +44,7 @@ public final class ContentReader {
         StockReader.Fees fees = settings.map(SettingsReader.Set::fees).orElse(StockReader.Fees.NONE);
         Trade read = trade.read(fees);
         Map<String, Library> libraries = words.libraries(languages, read.features());
+        libraries.putAll(words.otherWords(languages));
         words.check(languages, read);
         var aliases = sources.config("aliases.txt")
                 .map(file -> new AliasReader(ids).read(file, problems))

@@ -119,6 +119,7 @@ final class WordCheck {
     /** Lines without a feature need words of their own; those with one may have them, all or none. */
     WordCheck lines(Map<String, Boolean> linesWithFeature, Set<String> written) {
         linesWithFeature.forEach((id, hasFeature) -> {
+            optional.add("line." + id + ".sign");
             List<String> keys = List.of("what", "how", "good", "bad").stream()
                     .map(part -> "line." + id + "." + part)
                     .toList();
