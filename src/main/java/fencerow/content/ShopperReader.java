@@ -125,17 +125,18 @@ public final class ShopperReader {
         return Optional.empty();
     }
 
+    /** An amount beyond what the kiosk offers is taken: a file may say more than a screen's buttons. */
     private static Amount measured(Question.Scale scale, YamlNode node) {
+        int before = node.problems().count();
         Amount amount = node.amount(scale.dimension());
-        if (amount.si() < scale.from().si() || amount.si() > scale.to().si()) {
-            node.error("[" + node.text() + "] is more or less than can be answered", "stay between "
-                    + shown(scale.from(), scale) + " and " + shown(scale.to(), scale));
+        if (node.problems().count() == before) {
+            if (amount.si() <= 0) {
+                node.error("[" + node.text() + "] is not above nothing", "write an amount above 0");
+            } else if (amount.si() < scale.from().si() || amount.si() > scale.to().si()) {
+                node.warning("[" + node.text() + "] lies beyond what the kiosk offers", "check number and unit");
+            }
         }
         return amount;
-    }
-
-    private static String shown(Amount amount, Question.Scale scale) {
-        return (Math.round(amount.si() * 100) / 100.0 + " " + scale.dimension().symbol()).strip();
     }
 
     private static Belief belief(QuizQuestion question, YamlNode node) {

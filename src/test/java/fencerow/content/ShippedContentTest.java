@@ -55,8 +55,9 @@ class ShippedContentTest {
                     missing.add(id + " has no words " + part);
                 }
             }
-            if (content.showroom().quiz().questions().stream().noneMatch(question ->
-                    question.kind() == QuizQuestion.Kind.BELIEF && question.feature().equals(Optional.of(feature.id())))) {
+            if (content.showroom().quiz().questions().stream()
+                    .filter(question -> question.kind() == QuizQuestion.Kind.BELIEF)
+                    .noneMatch(question -> question.feature().equals(Optional.of(feature.id())))) {
                 missing.add(id + " has no belief question");
             }
             if (content.showroom().composer().templates().stream().noneMatch(line ->
@@ -72,10 +73,11 @@ class ShippedContentTest {
     void theInventedShoppersAnswersAndBeliefsAreUnderstood() {
         var showroom = TinyContent.good(reading).showroom();
         for (String shopper : List.of("lawn-and-garden", "long-drive", "small-farm")) {
-            var answers = new AnswersReader(showroom.questionnaire()).read(SHOPPERS.resolve(shopper + ".yaml"));
+            var answers = new ShopperReader().answers(SHOPPERS.resolve(shopper + ".yaml"), showroom.questionnaire());
             assertEquals(List.of(), answers.warnings());
             assertTrue(TinyContent.good(answers).byQuestion().size() > 4, shopper);
-            var beliefs = new BeliefsReader(showroom.quiz()).read(SHOPPERS.resolve(shopper + "-beliefs.yaml"));
+            var beliefs = new ShopperReader().beliefs(
+                    SHOPPERS.resolve(shopper + "-beliefs.yaml"), showroom.quiz());
             assertTrue(TinyContent.good(beliefs).byQuestion().size() > 4, shopper);
         }
     }
