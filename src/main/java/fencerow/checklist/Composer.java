@@ -73,15 +73,27 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
                 candidates.add(line(template, because, stakes, quiz));
             }
         }
-        candidates.sort(MOST_AT_STAKE);
-        Set<String> signs = first(
+        return placed(candidates, pageOne, walkAwaySigns);
+    }
+
+    /**
+     * The same lines with their places given anew, for a page that holds so many lines and signs. Paper knows how much
+     * it holds only when the words are set; it asks again here, so that one rule alone decides what comes first.
+     *
+     * @param lines   in any order and with any places
+     * @param pageOne how many lines page one holds
+     * @param signs   how many signs its box holds
+     */
+    public static List<ChecklistLine> placed(List<ChecklistLine> lines, int pageOne, int signs) {
+        List<ChecklistLine> candidates = lines.stream().sorted(MOST_AT_STAKE).toList();
+        Set<String> boxed = first(
                 candidates.stream()
                         .filter(each -> each.template().walkAway())
                         .sorted(Comparator.comparing(each -> each.template().audience() != Audience.EVERYONE)),
-                walkAwaySigns);
-        Set<String> lines = first(candidates.stream().filter(each -> !each.template().walkAway()), pageOne);
+                signs);
+        Set<String> onPageOne = first(candidates.stream().filter(each -> !each.template().walkAway()), pageOne);
         return candidates.stream()
-                .map(each -> each.at(place(each.id(), signs, lines)))
+                .map(each -> each.at(place(each.id(), boxed, onPageOne)))
                 .sorted(Comparator.comparing(ChecklistLine::place).thenComparing(WALK_AROUND))
                 .toList();
     }

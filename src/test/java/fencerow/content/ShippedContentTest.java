@@ -73,11 +73,10 @@ class ShippedContentTest {
     void theInventedShoppersAnswersAndBeliefsAreUnderstood() {
         var showroom = TinyContent.good(reading).showroom();
         for (String shopper : List.of("lawn-and-garden", "long-drive", "small-farm")) {
-            var answers = new ShopperReader().answers(SHOPPERS.resolve(shopper + ".yaml"), showroom.questionnaire());
+            var answers = new AnswersReader(showroom.questionnaire()).read(SHOPPERS.resolve(shopper + ".yaml"));
             assertEquals(List.of(), answers.warnings());
             assertTrue(TinyContent.good(answers).byQuestion().size() > 4, shopper);
-            var beliefs = new ShopperReader().beliefs(
-                    SHOPPERS.resolve(shopper + "-beliefs.yaml"), showroom.quiz());
+            var beliefs = new BeliefsReader(showroom.quiz()).read(SHOPPERS.resolve(shopper + "-beliefs.yaml"));
             assertTrue(TinyContent.good(beliefs).byQuestion().size() > 4, shopper);
         }
     }

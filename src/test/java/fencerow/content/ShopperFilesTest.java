@@ -24,13 +24,12 @@ class ShopperFilesTest {
 
     private Reading<Answers> answers(String text) {
         TinyContent tiny = TinyContent.copyTo(folder).write("shopper.yaml", text);
-        return new ShopperReader().answers(
-                folder.resolve("shopper.yaml"), tiny.readGood().showroom().questionnaire());
+        return new AnswersReader(tiny.readGood().showroom().questionnaire()).read(folder.resolve("shopper.yaml"));
     }
 
     private Reading<Beliefs> beliefs(String text) {
         TinyContent tiny = TinyContent.copyTo(folder).write("shopper.yaml", text);
-        return new ShopperReader().beliefs(folder.resolve("shopper.yaml"), tiny.readGood().showroom().quiz());
+        return new BeliefsReader(tiny.readGood().showroom().quiz()).read(folder.resolve("shopper.yaml"));
     }
 
     private List<String> problems(Reading<?> reading) {
@@ -56,7 +55,7 @@ class ShopperFilesTest {
     @Test
     void whatIsWrongWithAnswersIsAllNamed() {
         assertEquals(List.of(
-                "shopper.yaml:2: [mow-lawns] is none of the answers; did you mean [mow-lawn]?",
+                "shopper.yaml:2: the question [jobs] has no option [mow-lawns]; did you mean [mow-lawn]?",
                 "shopper.yaml:3: there is no question [doorheight]; did you mean [door-height]?",
                 "shopper.yaml:4: [lb] is a unit of mass; give a money in USD",
                 "shopper.yaml:5: [-3 ac] is not above nothing; write an amount above 0"), problems(answers("""
@@ -103,7 +102,7 @@ class ShopperFilesTest {
     void whatIsWrongWithBeliefsIsAllNamed() {
         assertEquals(List.of(
                 "shopper.yaml:2: there is no quiz question [quickattach]; did you mean [quick-attach]?",
-                "shopper.yaml:3: [come-with-it] is none of the answers; "
+                "shopper.yaml:3: the quiz question [loader] has no option [come-with-it]; "
                         + "did you mean [comes-with-it]?"),
                 problems(beliefs("beliefs:\n  quickattach: not-sure\n  loader: come-with-it\n")));
     }
