@@ -12,8 +12,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * A language that does not exist, made from a real one to test screens and paper: letters have accents, and with vowels,
- * n and s doubled words are some 40 % longer. Words without an accent on a screen did not come from the content.
+ * A language that does not exist, made from a real one to test screens and paper: letters have accents, and words
+ * are some 40 % longer because vowels, n and s are doubled. Words on a screen without an accent did not come from the
+ * content.
  */
 public final class PseudoLocale {
     /** Its tag; private use by BCP 47. */
