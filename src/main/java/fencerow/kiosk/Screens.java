@@ -1,10 +1,12 @@
 package fencerow.kiosk;
 
 import fencerow.kiosk.attract.AttractController;
+import fencerow.kiosk.explainer.ExplainerController;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.home.HomeController;
+import fencerow.kiosk.topics.TopicsController;
 
 /** Which screen belongs to which place. */
 final class Screens {
@@ -13,6 +15,12 @@ final class Screens {
     static Screen make(Place place, Frame frame) {
         if (place instanceof Place.Attract) {
             return new AttractController(frame);
+        }
+        if (place instanceof Place.Topics topics) {
+            return new TopicsController(frame, topics);
+        }
+        if (place instanceof Place.Topic topic) {
+            return new ExplainerController(frame, topic);
         }
         return new HomeController(frame);
     }
