@@ -18,7 +18,7 @@ final class FigureCheck {
     private final Problems problems;
     private final Map<Figure, Band> bands = new EnumMap<>(Figure.class);
 
-    private record Band(String low, String high) {}
+    private record Band(String words, double low, double high) {}
 
     FigureCheck(Problems problems) {
         this.problems = problems;
@@ -45,17 +45,19 @@ final class FigureCheck {
     }
 
     private void band(Figure figure, String low, String high) {
-        bands.put(figure, new Band(low, high));
+        bands.put(figure, new Band(
+                low + " to " + high,
+                UNITS.parse(low, figure.dimension()).si(),
+                UNITS.parse(high, figure.dimension()).si()));
     }
 
     /** Warns of every figure out of its band and of figures that contradict one another. */
     void check(Place model, YamlMap written, Map<Figure, Amount> figures) {
         bands.forEach((figure, band) -> written.find(figure.id()).ifPresent(node -> {
             double value = si(figures, figure);
-            if (value < UNITS.parse(band.low(), figure.dimension()).si()
-                    || value > UNITS.parse(band.high(), figure.dimension()).si()) {
+            if (value < band.low() || value > band.high()) {
                 node.warning("[" + figure.id() + "] of [" + node.text() + "] is hardly possible",
-                        "check it and its unit; " + band.low() + " to " + band.high() + " would be usual");
+                        "check it and its unit; " + band.words() + " would be usual");
             }
         }));
         notAbove(model, figures, Figure.PTO_POWER, Figure.ENGINE_POWER);

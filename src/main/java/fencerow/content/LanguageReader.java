@@ -38,10 +38,12 @@ final class LanguageReader {
             var reader = new TextsReader(problems);
             List<String> files = sources.contentNames(language + "/", "", ".yaml");
             if (files.isEmpty()) {
+                incomplete.add(language);
+            }
+            if (files.isEmpty() && sources.hasContent()) {
                 problems.error(new Place(sources.contentName(language), 1), "there are no words in language ["
                         + language + "]", "add a folder of this name with the words, or take the language out of"
                         + " showroom.yaml");
-                incomplete.add(language);
             }
             for (String file : files) {
                 Optional<YamlNode> top = sources.contentYaml(file);
@@ -76,13 +78,7 @@ final class LanguageReader {
     }
 
     private void declareKeys(Kind kind, String prefix, Map<String, TextsReader.Text> words) {
-        for (String id : GlossaryReader.idsUnder(prefix, words)) {
-            words.entrySet().stream()
-                    .filter(entry -> entry.getKey().equals(prefix + id) || entry.getKey().startsWith(prefix + id + "."))
-                    .map(entry -> entry.getValue().place())
-                    .min(Comparator.naturalOrder())
-                    .ifPresent(place -> ids.declare(kind, id, place));
-        }
+        GlossaryReader.idsUnder(prefix, words).forEach((id, place) -> ids.declare(kind, id, place));
     }
 
     /** Reads all articles; each topic, and each feature, needs one in every language. */

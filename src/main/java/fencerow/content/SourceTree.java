@@ -60,6 +60,11 @@ final class SourceTree {
                 && Files.isRegularFile(file);
     }
 
+    /** Whether the folder could be read. */
+    boolean isThere() {
+        return there;
+    }
+
     /** How problems name a file of this folder, whether it is there or not. */
     String nameOf(String relative) {
         return name + "/" + relative;

@@ -58,6 +58,16 @@ final class Sources {
         });
     }
 
+    /** Whether a file of the showroom's could be read. */
+    boolean hasConfig(String name) {
+        return config.find(name).isPresent();
+    }
+
+    /** Whether the folder of the content could be read. */
+    boolean hasContent() {
+        return content.isThere();
+    }
+
     /** A file of the showroom's that must be there. */
     Optional<SourceFile> config(String name) {
         return take(config, name);

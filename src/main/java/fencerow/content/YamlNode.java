@@ -4,6 +4,7 @@ import fencerow.terms.Amount;
 import fencerow.terms.Dimension;
 import fencerow.wording.Quantities;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -195,6 +196,7 @@ final class YamlNode {
     /** A map that may have these keys and no others. */
     YamlMap map(String... allowed) {
         Map<String, YamlNode> values = new LinkedHashMap<>();
+        Set<String> meant = new HashSet<>();
         List<String> known = List.of(allowed);
         for (Entry entry : entries()) {
             if (known.contains(entry.key())) {
@@ -202,8 +204,9 @@ final class YamlNode {
             } else {
                 problems.error(entry.place(), "the key [" + entry.key() + "] is not known here",
                         Nearest.advice(entry.key(), known, "use one of " + String.join(", ", known)));
+                Nearest.of(entry.key(), known).ifPresent(meant::add);
             }
         }
-        return new YamlMap(place(), values, problems);
+        return new YamlMap(place(), values, meant, problems);
     }
 }

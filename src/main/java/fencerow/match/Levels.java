@@ -43,7 +43,8 @@ final class Levels {
 
     /**
      * Kilograms behind that a load in front asks for. The loader's own mass is taken to hang over the front axle, where
-     * its moment about that axle is nothing. A model whose sheet lacks a figure asks for none: there is nothing to go by.
+     * its moment about that axle is nothing. A model whose sheet lacks a figure asks for none: there is nothing to go
+     * by.
      */
     private static double counterweight(Model model, Mass load) {
         Optional<Double> needed = figure(model, Figure.WHEELBASE)

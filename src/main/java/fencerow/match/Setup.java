@@ -38,10 +38,7 @@ final class Setup {
         WISH,
         /** A need of an item: active while that item is there. */
         NEED,
-        /**
-         * A limit of the model or of a shared resource: always active. What a unit came with has been made to work, so
-         * where that alone is over the limit, the limit is that nothing more is taken.
-         */
+        /** A limit of the model or of a shared resource: always active. */
         LIMIT
     }
 

@@ -18,7 +18,6 @@ final class Solver {
     private final int[] counts;
     private final int[] caps;
     private final long[] values;
-    private final long[] bounds;
     private long cost;
     private @Nullable Solution best;
 
@@ -47,11 +46,6 @@ final class Solver {
             caps[i] = setup.items().get(i).max();
         }
         this.values = base.clone();
-        this.bounds = new long[base.length];
-        for (int r = 0; r < bounds.length; r++) {
-            Setup.Row row = setup.rows().get(r);
-            bounds[r] = row.role() == Setup.Role.LIMIT ? Math.min(row.bound(), base[r]) : row.bound();
-        }
     }
 
     /**
@@ -113,7 +107,7 @@ final class Solver {
             changed = false;
             for (int r = 0; r < values.length; r++) {
                 Setup.Row row = setup.rows().get(r);
-                if (row.role() == Setup.Role.NEED && caps[row.owner()] > 0 && reach(r) < bounds[r]) {
+                if (row.role() == Setup.Role.NEED && caps[row.owner()] > 0 && reach(r) < row.bound()) {
                     caps[row.owner()] = 0;
                     changed = true;
                 }
@@ -139,7 +133,7 @@ final class Solver {
         int shortCount = 0;
         for (int r = 0; r < values.length; r++) {
             Setup.Row row = setup.rows().get(r);
-            long deficit = bounds[r] - values[r];
+            long deficit = row.bound() - values[r];
             if (deficit <= 0 || !isActive(row)) {
                 continue;
             }

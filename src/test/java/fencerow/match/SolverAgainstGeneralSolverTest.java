@@ -108,9 +108,7 @@ class SolverAgainstGeneralSolverTest {
         for (int r = 0; r < problem.setup().rows().size(); r++) {
             Setup.Row row = problem.setup().rows().get(r);
             int[] coefficient = LongStream.of(row.coefficient()).mapToInt(Math::toIntExact).toArray();
-            boolean isLimit = row.role() == Setup.Role.LIMIT;
-            long bound = isLimit ? Math.min(row.bound(), base[r]) : row.bound();
-            Constraint holds = model.scalar(counts, coefficient, ">=", (int) (bound - base[r]));
+            Constraint holds = model.scalar(counts, coefficient, ">=", (int) (row.bound() - base[r]));
             if (row.role() == Setup.Role.NEED) {
                 model.ifThen(model.arithm(counts[row.owner()], ">", 0), holds);
             } else {

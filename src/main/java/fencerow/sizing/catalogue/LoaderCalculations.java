@@ -8,7 +8,7 @@ import static fencerow.sizing.catalogue.TractorParameters.WHEELBASE;
 import fencerow.sizing.Axles;
 import fencerow.sizing.Carried;
 import fencerow.sizing.Caution;
-import fencerow.sizing.CommonLoad;
+import fencerow.sizing.UsualLoad;
 import fencerow.sizing.FrontLoadLimit;
 import fencerow.sizing.LiftAtDistance;
 import fencerow.sizing.LoaderPayload;
@@ -79,7 +79,7 @@ final class LoaderCalculations {
                 .asks(FRONT_AXLE, REAR_AXLE, WHEELBASE, PINS_AHEAD, LOADER, LOADER_AHEAD, HITCH_BALLAST, BEHIND)
                 .asks(WHEEL_BALLAST)
                 .gives(HYDRAULIC, HALF_TIPPING, REAR_SHARE, USABLE)
-                .gives(Arrays.stream(CommonLoad.values()).map(LoaderCalculations::margin).toArray(Output[]::new))
+                .gives(Arrays.stream(UsualLoad.values()).map(LoaderCalculations::margin).toArray(Output[]::new))
                 .from(Source.EARTH_MOVING_HANDBOOK, Source.IMPLEMENT_MANUALS)
                 .by(LoaderCalculations::payload));
         all.addAll(MaterialCalculations.all());
@@ -93,7 +93,7 @@ final class LoaderCalculations {
                 .beware(Caution.NOBODY_UNDER_LOAD, Caution.CHECK_COUPLER_LOCKS, Caution.SLOPES);
     }
 
-    private static Output margin(CommonLoad load) {
+    private static Output margin(UsualLoad load) {
         return new Output("margin-" + load.id(), Dimension.MASS);
     }
 
@@ -115,7 +115,7 @@ final class LoaderCalculations {
         out.put(USABLE, payload.usable());
         out.limit(payload.limit());
         out.warnIf(lift.isExtrapolated(center), Warning.Kind.EXTRAPOLATED_LIFT, CENTER.id());
-        for (CommonLoad load : CommonLoad.values()) {
+        for (UsualLoad load : UsualLoad.values()) {
             Length itsCenter = center(in, load.center());
             if (itsCenter.si() <= lift.farthest().si()) {
                 double usable = at(in, lift, itsCenter).usable().si();

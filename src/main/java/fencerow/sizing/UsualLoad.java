@@ -8,7 +8,7 @@ import fencerow.terms.Spread;
  * Loads that shoppers ask about, with the depth that decides where their center lies on forks or a spear. Masses of
  * pallets: {@link Source#TRADE_PRACTICE}; bales by {@link RoundBale}; wood by {@link Firewood}.
  */
-public enum CommonLoad {
+public enum UsualLoad {
     /** 450 to 500 square feet, dry to wet. */
     SOD_PALLET("sod-pallet", 1500, 3000, 48, Source.TRADE_PRACTICE),
     /** About 100 square feet of 60 mm pavers. */
@@ -25,7 +25,7 @@ public enum CommonLoad {
     private final Length depth;
     private final Source source;
 
-    CommonLoad(String id, double low, double high, double inches, Source source) {
+    UsualLoad(String id, double low, double high, double inches, Source source) {
         this.id = id;
         this.mass = Spread.of(Mass.ofPounds(low), Mass.ofPounds(high));
         this.depth = Length.ofInches(inches);
