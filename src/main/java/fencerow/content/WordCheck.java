@@ -25,7 +25,8 @@ final class WordCheck {
             Map.entry("capability", Kind.CAPABILITY), Map.entry("state", Kind.STATE),
             Map.entry("condition", Kind.CONDITION), Map.entry("question", Kind.QUESTION),
             Map.entry("quiz", Kind.QUIZ), Map.entry("line", Kind.LINE), Map.entry("glossary", Kind.WORD),
-            Map.entry("caution", Kind.CAUTION), Map.entry("topic", Kind.TOPIC)));
+            Map.entry("caution", Kind.CAUTION), Map.entry("topic", Kind.TOPIC),
+            Map.entry("picture", Kind.PICTURE)));
 
     private final Ids ids;
     private final Problems problems;
@@ -41,6 +42,7 @@ final class WordCheck {
         each(Kind.STATE, "state", "name");
         each(Kind.CONDITION, "condition", "name");
         each(Kind.WORD, "glossary", "word", "means");
+        each(Kind.PICTURE, "picture", "alt");
         ids.all(Kind.WORD).forEach(id ->
                 optional.addAll(List.of("glossary." + id + ".also", "glossary." + id + ".topic")));
         ids.all(Kind.CAUTION).forEach(id -> require(Kind.CAUTION, id, "caution." + id));

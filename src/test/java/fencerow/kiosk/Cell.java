@@ -26,7 +26,7 @@ record Cell(int width, int height, TextSize textSize, boolean highContrast, Stri
         for (int[] size : new int[][] {{1920, 1080}, {1080, 1920}}) {
             for (TextSize textSize : TextSize.values()) {
                 for (boolean highContrast : new boolean[] {false, true}) {
-                    for (String language : List.of("en", PseudoLocale.TAG)) {
+                    for (String language : List.of("en", Rooms.PSEUDO)) {
                         cells.add(new Cell(size[0], size[1], textSize, highContrast, language));
                     }
                 }

@@ -3,6 +3,7 @@ package fencerow.kiosk;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -14,11 +15,13 @@ import java.util.function.Consumer;
  */
 record WalkPlace(String name, Consumer<Frame> prepare) {
     static List<WalkPlace> all() {
-        return List.of(
+        List<WalkPlace> all = new ArrayList<>(MatchPlaces.all());
+        all.addAll(List.of(
                 at("attract", new Place.Attract()),
                 at("home", new Place.Home()),
                 new WalkPlace("help", frame -> frame.lay(frame.say("strip.help"),
-                        Words.body(frame.say("help.privacy")))));
+                        Words.body(frame.say("help.privacy"))))));
+        return all;
     }
 
     /** The screen of a place, in a new visit. */
