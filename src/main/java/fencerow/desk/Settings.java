@@ -1,7 +1,6 @@
 package fencerow.desk;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,17 +33,9 @@ public record Settings(
         }
     }
 
-    /** Whether this is the demo, whose showroom, tractors and prices are invented: its PIN is not hashed. */
+    /** Whether this is the demo showroom: only its PIN stands in plain digits. */
     public boolean isDemo() {
-        return pin.length() <= 8 && pin.chars().allMatch(c -> c >= '0' && c <= '9');
-    }
-
-    /** With a visit starting in one of the languages offered. */
-    public Settings startingIn(String language) {
-        List<String> order = new ArrayList<>(languages);
-        order.remove(language);
-        order.add(0, language);
-        return new Settings(name, order, metric, idle, panel, paper, pin, dataFolder);
+        return pin.chars().allMatch(Character::isDigit);
     }
 
     /**
