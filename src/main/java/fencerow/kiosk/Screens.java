@@ -7,6 +7,11 @@ import fencerow.kiosk.compare.CompareController;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
+import fencerow.kiosk.guide.GuideController;
+import fencerow.kiosk.quiz.QuizController;
+import fencerow.kiosk.outcome.OutcomeController;
+import fencerow.kiosk.list.ListController;
+import fencerow.kiosk.print.PrintController;
 import fencerow.kiosk.home.HomeController;
 import fencerow.kiosk.quote.QuoteController;
 import fencerow.kiosk.results.ResultsController;
@@ -38,6 +43,21 @@ final class Screens {
         }
         if (place instanceof Place.SecondQuote quote) {
             return new QuoteController(frame, quote);
+        }
+        if (place instanceof Place.Guide guide) {
+            return new GuideController(frame, guide);
+        }
+        if (place instanceof Place.Quiz quiz) {
+            return new QuizController(frame, quiz);
+        }
+        if (place instanceof Place.QuizSummary summary) {
+            return new OutcomeController(frame, summary);
+        }
+        if (place instanceof Place.ListPreview list) {
+            return new ListController(frame, list);
+        }
+        if (place instanceof Place.Print) {
+            return new PrintController(frame);
         }
         return new HomeController(frame);
     }
