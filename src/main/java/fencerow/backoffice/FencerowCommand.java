@@ -85,6 +85,7 @@ public final class FencerowCommand implements Callable<Integer> {
                 .addSubcommand(new QuestionsCommand(top))
                 .addSubcommand(new SearchCommand(top))
                 .addSubcommand(new MatchCommand(top))
+                .addSubcommand(new ChecklistCommand(top))
                 .addSubcommand(new SizeCommand(top))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .setOut(surroundings.out())

@@ -17,7 +17,7 @@ import java.util.Map;
 /** A ranking as a salesperson would like to read it. */
 final class MatchText {
     private final Phrases phrases;
-    private final Sheet sheet = new Sheet();
+    private final TextSheet sheet = new TextSheet();
 
     private MatchText(Phrases phrases) {
         this.phrases = phrases;

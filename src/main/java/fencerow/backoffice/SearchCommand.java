@@ -58,7 +58,7 @@ final class SearchCommand implements Callable<Integer> {
     }
 
     private static String text(SearchDocument document, Premises premises) {
-        var sheet = new Sheet();
+        var sheet = new TextSheet();
         if (document.hits().isEmpty()) {
             sheet.line(0, premises.texts().get("backoffice.search.nothing", Map.of("words", document.words())));
         }
@@ -72,7 +72,7 @@ final class SearchCommand implements Callable<Integer> {
         return sheet.toString();
     }
 
-    private static void write(List<SearchDocument.HitEntry> hits, Premises premises, Sheet sheet) {
+    private static void write(List<SearchDocument.HitEntry> hits, Premises premises, TextSheet sheet) {
         for (SearchDocument.HitEntry hit : hits) {
             String kind = premises.texts().get("backoffice.search.kind." + hit.kind());
             sheet.line(0, hit.title() + "  [" + kind + " " + hit.id() + "]");
@@ -85,7 +85,7 @@ final class SearchCommand implements Callable<Integer> {
     private int evaluate(Premises premises, Path file) throws FailedException {
         List<Judged> judged = judged(file);
         var document = QualityDocument.of(Quality.of(Finders.of(premises.content()), judged));
-        top.print(document, () -> new Sheet().rows(0, List.of(
+        top.print(document, () -> new TextSheet().rows(0, List.of(
                 List.of("queries", Integer.toString(document.queries())),
                 List.of("MRR", document.mrr().toPlainString()),
                 List.of("nDCG@10", document.ndcg().toPlainString()),

@@ -21,7 +21,7 @@ final class SizeText {
 
     /** What each calculation takes, with units and presets. */
     static String of(List<Calculation> calculations, Premises premises) {
-        var sheet = new Sheet();
+        var sheet = new TextSheet();
         for (Calculation calculation : calculations) {
             sheet.heading(calculation.id());
             sheet.rows(4, calculation.parameters().stream()
@@ -59,7 +59,7 @@ final class SizeText {
     /** A result with its inputs, sources, cautions and warnings. */
     static String of(Result result, SizeDocument document, Premises premises) {
         Texts texts = premises.texts();
-        var sheet = new Sheet();
+        var sheet = new TextSheet();
         sheet.line(0, result.calculation());
         List<List<String>> found = rows(result.amounts(), premises.quantities());
         document.findings().forEach(finding -> found.add(List.of(finding.about(), finding.found())));

@@ -117,7 +117,7 @@ final class Sources {
         return take(content, name);
     }
 
-    /** Warns of files at the top of either folder that nobody asked for, mostly misspelt; pages are for people. */
+    /** Warns of files at the top of either folder that nobody asked for, mostly of a misspelt name; notes may be. */
     void warnOfStrays() {
         for (SourceTree tree : List.of(content, config)) {
             for (String name : tree.names(name -> name.indexOf('/') < 0 && !name.endsWith(".md"))) {

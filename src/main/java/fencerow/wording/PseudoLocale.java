@@ -42,7 +42,7 @@ public final class PseudoLocale {
                 .map(word -> new GlossaryWord(word.id(), ofWords(word.word()), ofWords(word.means()),
                         word.also().stream().map(PseudoLocale::ofWords).toList(), word.topic()))
                 .toList();
-        return new Library(LANGUAGE, explainers, glossary);
+        return new Library(LANGUAGE, explainers, glossary, library.pictures());
     }
 
     private static Explainer of(Explainer explainer) {

@@ -10,7 +10,6 @@ import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.content.Reading;
-import fencerow.wording.Texts;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -69,22 +68,20 @@ record Run(int code, String out, String err, List<Folders> launched) {
         return SHOPPERS.resolve(shopper + "-beliefs.yaml").toString();
     }
 
-    /** What is shipped, read anew. */
+    /** What is shipped. */
     static Content shipped() {
-        Folders folders = Folders.below(Path.of(""));
-        return ((Reading.Good<Content>)
-                        new ContentReader().read(folders.content(), folders.config(), Optional.empty()))
-                .content();
+        return Shipped.CONTENT;
     }
 
-    /** The words of what is shipped. */
-    static Texts shippedTexts() {
-        return Words.ENGLISH;
-    }
+    /** Read once for all tests; immutable. */
+    private static final class Shipped {
+        static final Content CONTENT = read();
 
-    /** Read once. */
-    private static final class Words {
-        static final Texts ENGLISH = shipped().getTexts("en");
+        private static Content read() {
+            Folders folders = Folders.below(Path.of(""));
+            Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), Optional.empty());
+            return ((Reading.Good<Content>) reading).content();
+        }
     }
 
     /** Copies a folder, so that a test can spoil a file of it. */

@@ -36,7 +36,7 @@ class SizeCommandTest {
     void everyCalculationRunsOnItsPresetsAndHasWordsForItsCautions() {
         for (Calculation calculation : Calculations.all()) {
             SizeDocument document =
-                    SizeDocument.of(calculation.run(Inputs.NONE), Run.shippedTexts());
+                    SizeDocument.of(calculation.run(Inputs.NONE), Run.shipped().getTexts("en"));
 
             assertFalse(document.amounts().isEmpty() && document.findings().isEmpty(), calculation.id());
             assertFalse(document.cautions().isEmpty(), calculation.id());
@@ -46,7 +46,7 @@ class SizeCommandTest {
 
     @Test
     void loanComesOutAsAPaymentTableSays() {
-        SizeDocument document = Run.of("size", "loan", "principal=$10,000", "rate=6 %", "term=60 months", "--json")
+        SizeDocument document = Run.of("size", "loan", "principal=$10,000", "rate=6 %", "payments=60", "--json")
                 .fine()
                 .document(SizeDocument.class);
 

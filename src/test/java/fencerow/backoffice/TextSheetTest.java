@@ -6,17 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class SheetTest {
+class TextSheetTest {
     @Test
     void cellsStandUnderEachOther() {
-        String text = new Sheet().rows(2, List.of(List.of("a", "$1"), List.of("longer", "$20"))).toString();
+        String text = new TextSheet().rows(2, List.of(List.of("a", "$1"), List.of("longer", "$20"))).toString();
 
         assertEquals("  a       $1\n  longer  $20\n", text);
     }
 
     @Test
     void longSentencesGoOnUnderThemselves() {
-        String text = new Sheet().point(4, "word ".repeat(40).strip()).toString();
+        String text = new TextSheet().point(4, "word ".repeat(40).strip()).toString();
 
         List<String> lines = text.lines().toList();
         assertEquals(3, lines.size(), text);
@@ -29,11 +29,11 @@ class SheetTest {
     void aWordLongerThanTheLineIsNotBroken() {
         String word = "x".repeat(130);
 
-        assertEquals("    " + word + "\n", new Sheet().line(4, word).toString());
+        assertEquals("    " + word + "\n", new TextSheet().line(4, word).toString());
     }
 
     @Test
     void headingsStandApart() {
-        assertEquals("one\n\ntwo\n", new Sheet().heading("one").heading("two").toString());
+        assertEquals("one\n\ntwo\n", new TextSheet().heading("one").heading("two").toString());
     }
 }

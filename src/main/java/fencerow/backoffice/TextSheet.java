@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Plain text for a terminal: headings, sentences that are broken at the right edge, and aligned rows. */
-final class Sheet {
+final class TextSheet {
     private static final int WIDTH = 100;
     private static final int MOST_COLUMN = 56;
     private static final String GAP = "  ";
@@ -14,7 +14,7 @@ final class Sheet {
     private final StringBuilder text = new StringBuilder();
 
     /** A line at the left edge with an empty one above. */
-    Sheet heading(String words) {
+    TextSheet heading(String words) {
         if (!text.isEmpty()) {
             text.append('\n');
         }
@@ -22,16 +22,16 @@ final class Sheet {
     }
 
     /** Words that go on under themselves where they reach the right edge. */
-    Sheet line(int indent, String words) {
+    TextSheet line(int indent, String words) {
         return broken(indent, indent, words);
     }
 
     /** The same with a dash before. */
-    Sheet point(int indent, String words) {
+    TextSheet point(int indent, String words) {
         return broken(indent, indent + 2, "- " + words);
     }
 
-    private Sheet broken(int indent, int hanging, String words) {
+    private TextSheet broken(int indent, int hanging, String words) {
         BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
         breaks.setText(words);
         StringBuilder row = new StringBuilder(" ".repeat(indent));
@@ -49,7 +49,7 @@ final class Sheet {
     }
 
     /** Rows whose cells stand under each other; no cell is broken. */
-    Sheet rows(int indent, List<List<String>> rows) {
+    TextSheet rows(int indent, List<List<String>> rows) {
         List<Integer> widths = new ArrayList<>();
         for (List<String> row : rows) {
             for (int i = 0; i < row.size(); i++) {
@@ -70,7 +70,7 @@ final class Sheet {
         return this;
     }
 
-    private Sheet end(StringBuilder row) {
+    private TextSheet end(StringBuilder row) {
         text.append(row.toString().stripTrailing()).append('\n');
         return this;
     }
