@@ -139,7 +139,7 @@ final class LanguageReader {
         Map<String, TextsReader.Text> first = textsOf(languages.get(0));
         Map<String, Boolean> lines = trade.lines().stream()
                 .collect(Collectors.toMap(LineTemplate::id, line -> line.feature().isPresent(), (a, b) -> a));
-        WordCheck check = new WordCheck(ids, problems)
+        WordCheck check = new WordCheck(ids, new Place(sources.contentName("capabilities.yaml"), 1), problems)
                 .features(trade.features())
                 .jobs(trade.jobs())
                 .questions(trade.questions())

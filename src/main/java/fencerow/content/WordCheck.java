@@ -8,7 +8,6 @@ import fencerow.terms.Figure;
 import fencerow.terms.OptionId;
 import fencerow.wording.TextPattern;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -33,7 +32,8 @@ final class WordCheck {
     private final Map<String, Place> required = new TreeMap<>();
     private final Set<String> optional = new HashSet<>();
 
-    WordCheck(Ids ids, Problems problems) {
+    /** Starts with what needs no more than its id; {@code figures} is where words of data-sheet figures are missed. */
+    WordCheck(Ids ids, Place figures, Problems problems) {
         this.ids = ids;
         this.problems = problems;
         each(Kind.ADD_ON, "add-on", "name");
@@ -47,8 +47,10 @@ final class WordCheck {
                 optional.addAll(List.of("glossary." + id + ".also", "glossary." + id + ".topic")));
         ids.all(Kind.CAUTION).forEach(id -> require(Kind.CAUTION, id, "caution." + id));
         ids.all(Kind.TOPIC).forEach(id -> optional.add("topic." + id + ".name"));
-        Arrays.stream(Figure.values()).forEach(figure -> optional.addAll(List.of(
-                "capability." + figure.id() + ".name", "capability." + figure.id() + ".demand")));
+        for (Figure figure : Figure.values()) {
+            required.put("capability." + figure.id() + ".name", figures);
+            required.put("capability." + figure.id() + ".demand", figures);
+        }
     }
 
     private void each(Kind kind, String prefix, String... parts) {

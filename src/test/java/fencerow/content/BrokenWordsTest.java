@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Breaks words and articles, one at a time. */
 class BrokenWordsTest {
+    private static final String FIGURES = "content/en/figures.yaml";
     private static final String WORDS = "content/en/words.yaml";
     private static final String ARTICLE = "content/en/explainers/loader.md";
     private static final String RESALE = "content/en/explainers/resale.md";
@@ -25,6 +26,8 @@ class BrokenWordsTest {
                         + "command", "no words for [capability.port-block.demand]"),
                 broken(WORDS, "{no: \"Seldom.\"}", "{yes: \"Seldom.\"}",
                         "no words for [quiz.rear-remotes.option.comes-with-it.no]"),
+                broken(FIGURES, "{name: \"wheelbase\", demand", "{name: \"wheelbase\", command",
+                        "no words for [capability.wheelbase.demand]"),
                 broken(WORDS, "  hired: {label", "  hired: {lable", "no words for [question.tools.option.hired.label]"),
                 broken(WORDS, "hire: \"Hire a forklift\"", "contract: \"Hire a forklift\"",
                         "no words for [job.move-pallets.hire]"),

@@ -102,6 +102,7 @@ class TinyLanguageTest {
             String name = "/explainers/" + article + ".md";
             tiny.write("content/es" + name, tiny.text("content/en" + name));
         }
+        tiny.write("content/es/figures.yaml", tiny.text("content/en/figures.yaml"));
         tiny.write("content/es/words.yaml", words
                 .replace("units-shown", "units-seen")
                 .replace("  parked: {name: \"parked\"}\n", ""));
