@@ -2,7 +2,6 @@ package fencerow.content;
 
 import fencerow.desk.Settings;
 import fencerow.explainers.Library;
-import fencerow.explainers.Pictures;
 import fencerow.terms.TopicId;
 import fencerow.visit.Showroom;
 import fencerow.wording.PseudoLocale;
@@ -17,8 +16,7 @@ import java.util.Map;
  *
  * @param showroom  what the showroom offers, asks and has in stock
  * @param texts     the words, by language
- * @param libraries articles and glossary, by language; of languages that are not offered, words to search by alone
- * @param pictures  drawings, the same in all languages; their text alternatives are among the words
+ * @param libraries articles, glossary and pictures, by language; of languages not offered, words to search by alone
  * @param settings  what the showroom sets
  * @param aliases   the topic that each of shoppers' own words means; for the search, never shown
  * @param places    where each record was written
@@ -28,7 +26,6 @@ public record Content(
         Showroom showroom,
         Map<String, Texts> texts,
         Map<String, Library> libraries,
-        Pictures pictures,
         Settings settings,
         Map<String, TopicId> aliases,
         Places places,
@@ -73,6 +70,6 @@ public record Content(
         languages.add(PseudoLocale.LANGUAGE);
         var offered = new Settings(settings.name(), languages, settings.metric(), settings.idle(), settings.panel(),
                 settings.paper(), settings.pin(), settings.dataFolder());
-        return new Content(showroom, moreTexts, moreLibraries, pictures, offered, aliases, places, version);
+        return new Content(showroom, moreTexts, moreLibraries, offered, aliases, places, version);
     }
 }

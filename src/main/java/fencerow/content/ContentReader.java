@@ -49,6 +49,7 @@ public final class ContentReader {
         Map<String, Library> libraries = words.libraries(languages, read.features());
         libraries.putAll(words.otherWords(languages));
         Pictures pictures = drawings.read();
+        libraries.replaceAll((language, library) -> library.withPictures(pictures));
         words.check(languages, read);
         var aliases = sources.config("aliases.txt")
                 .map(file -> new AliasReader(ids).read(file, problems))
@@ -63,8 +64,7 @@ public final class ContentReader {
                 texts.put(language, words.texts(language, settings.get().strip().getOrDefault(language, ""))));
         Settings set = settings.get().settings();
         var good = new Content(
-                read.showroom(settings.get()), texts, libraries, pictures, set, aliases, ids.places(),
-                sources.version());
+                read.showroom(settings.get()), texts, libraries, set, aliases, ids.places(), sources.version());
         boolean pseudo = set.languages().contains(PseudoLocale.LANGUAGE);
         return new Reading.Good<>(pseudo ? good.withPseudoLocale() : good, problems.warnings());
     }

@@ -55,7 +55,8 @@ record LookReader(Optional<Ink> ink, Optional<Tone> tone, Optional<Double> width
             newTone = asTone.isPresent() ? asTone : newTone;
             newDashed |= word.equals(DASHED);
         }
-        return new LookReader(newInk.isPresent() ? newInk : ink, newTone.isPresent() ? newTone : tone, width, newDashed);
+        return new LookReader(
+                newInk.isPresent() ? newInk : ink, newTone.isPresent() ? newTone : tone, width, newDashed);
     }
 
     /** With the line width of an attribute. @throws IllegalArgumentException if it is no width */

@@ -55,7 +55,7 @@ final class NumberScanner {
         return number;
     }
 
-    /** The next flag of an arc, 0 or 1, which need not be set apart. @throws IllegalArgumentException if there is none */
+    /** The next flag of an arc, 0 or 1, not always set apart. @throws IllegalArgumentException if there is none */
     boolean flag() {
         skipBlanks();
         if (at == text.length() || "01".indexOf(text.charAt(at)) < 0) {

@@ -33,7 +33,8 @@ final class PathReader {
         char command = numbers.take();
         char kind = String.valueOf(command).toUpperCase(Locale.ROOT).charAt(0);
         if ("MLHVCSQTAZ".indexOf(kind) < 0) {
-            throw new IllegalArgumentException("[" + at + "] starts with no command of a path; use M L H V C S Q T A Z");
+            throw new IllegalArgumentException(
+                    "[" + at + "] starts with no command of a path; use M L H V C S Q T A Z");
         }
         if (last == ' ' && kind != 'M') {
             throw new IllegalArgumentException("the path starts with [" + command + "]; start it with M");

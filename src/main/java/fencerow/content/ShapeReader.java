@@ -92,7 +92,8 @@ final class ShapeReader {
         NumberScanner scanner = new NumberScanner(text);
         double number = scanner.number();
         if (!scanner.atEnd()) {
-            throw new IllegalArgumentException("[" + attribute + "] is [" + text + "]; write one number without a unit");
+            throw new IllegalArgumentException(
+                    "[" + attribute + "] is [" + text + "]; write one number without a unit");
         }
         return number;
     }

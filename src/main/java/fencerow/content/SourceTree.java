@@ -26,7 +26,7 @@ final class SourceTree {
         this.files = files;
     }
 
-    /** Reads every {@code .yaml}, {@code .md}, {@code .csv}, {@code .txt} and {@code .svg} file of a folder and its folders. */
+    /** Reads the {@code .yaml}, {@code .md}, {@code .csv}, {@code .txt} and {@code .svg} files below a folder. */
     static SourceTree read(Path root, Problems problems) {
         Path last = root.toAbsolutePath().normalize().getFileName();
         String name = last == null ? "/" : last.toString();

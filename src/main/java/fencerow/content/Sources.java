@@ -117,10 +117,10 @@ final class Sources {
         return take(content, name);
     }
 
-    /** Warns of files at the top of either folder that nobody asked for: mostly a misspelt name. */
+    /** Warns of files at the top of either folder that nobody asked for, mostly of a misspelt name; notes may be. */
     void warnOfStrays() {
         for (SourceTree tree : List.of(content, config)) {
-            for (String name : tree.names(name -> name.indexOf('/') < 0)) {
+            for (String name : tree.names(name -> name.indexOf('/') < 0 && !name.endsWith(".md"))) {
                 tree.find(name).filter(file -> !used.contains(file)).filter(file -> !name.equals("stock.csv"))
                         .ifPresent(file -> problems.warning(file.at(1), "nothing reads this file",
                                 "correct its name, or delete it"));

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads a {@code transform}: translate, rotate and scale, the last alike in both directions so that lines keep their width. */
+/** Reads a {@code transform}: translate, rotate, and scale alike in both directions, so that lines keep their width. */
 final class TransformReader {
     private static final Pattern ONE = Pattern.compile("\\s*([a-zA-Z]+)\\s*\\(([^()]*)\\)\\s*,?");
 

@@ -4,6 +4,7 @@ import fencerow.kiosk.answers.AnswersController;
 import fencerow.kiosk.ask.AskController;
 import fencerow.kiosk.attract.AttractController;
 import fencerow.kiosk.compare.CompareController;
+import fencerow.kiosk.explainer.ExplainerController;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
@@ -11,6 +12,7 @@ import fencerow.kiosk.home.HomeController;
 import fencerow.kiosk.quote.QuoteController;
 import fencerow.kiosk.results.ResultsController;
 import fencerow.kiosk.unit.UnitController;
+import fencerow.kiosk.topics.TopicsController;
 
 /** Which screen belongs to which place. */
 final class Screens {
@@ -38,6 +40,12 @@ final class Screens {
         }
         if (place instanceof Place.SecondQuote quote) {
             return new QuoteController(frame, quote);
+        }
+        if (place instanceof Place.Topics topics) {
+            return new TopicsController(frame, topics);
+        }
+        if (place instanceof Place.Topic topic) {
+            return new ExplainerController(frame, topic);
         }
         return new HomeController(frame);
     }

@@ -22,6 +22,10 @@ record IppPrinter(URI address) implements Printer {
 
     @Override
     public Optional<PrinterTrouble> findTrouble() {
+        return findTrouble(false);
+    }
+
+    private Optional<PrinterTrouble> findTrouble(boolean working) {
         try {
             IppPacket answer = IppConnection.QUICK.ask(address, IppPacket.getPrinterAttributes(
                             address,
@@ -31,13 +35,13 @@ record IppPrinter(URI address) implements Printer {
                             Types.documentFormatSupported)
                     .putOperationAttributes(Types.requestingUserName.of(USER))
                     .build());
-            return trouble(answer);
+            return trouble(answer, working);
         } catch (IOException e) {
             return Optional.of(IppConnection.trouble(e));
         }
     }
 
-    private static Optional<PrinterTrouble> trouble(IppPacket answer) {
+    private static Optional<PrinterTrouble> trouble(IppPacket answer, boolean working) {
         if (!isOk(answer)) {
             return Optional.of(refusal(answer));
         }
@@ -47,7 +51,7 @@ record IppPrinter(URI address) implements Printer {
         }
         List<String> reasons = answer.getStrings(Tag.printerAttributes, Types.printerStateReasons);
         boolean stopped = PrinterState.stopped.equals(answer.getValue(Tag.printerAttributes, Types.printerState));
-        Optional<PrinterTrouble> worst = PrinterTrouble.worst(stopped, reasons);
+        Optional<PrinterTrouble> worst = PrinterTrouble.worst(stopped, working, reasons);
         if (Boolean.FALSE.equals(answer.getValue(Tag.printerAttributes, Types.printerIsAcceptingJobs))
                 && worst.filter(PrinterTrouble::stops).isEmpty()) {
             return Optional.of(PrinterTrouble.NOT_ACCEPTING);
@@ -128,7 +132,7 @@ record IppPrinter(URI address) implements Printer {
     }
 
     private PrintOutcome waiting(PrintOutcome.Queued job) {
-        return new PrintOutcome.Queued(job.job(), findTrouble());
+        return new PrintOutcome.Queued(job.job(), findTrouble(true));
     }
 
     @Override

@@ -72,11 +72,13 @@ public enum PrinterTrouble {
     /**
      * What a printer's own reasons come to, the worst of them.
      *
-     * @param stopped whether the printer says that it has stopped; else a reason only stops it that it calls an error
+     * @param stopped whether the printer says that it has stopped
+     * @param working whether it is at work on our job, so that even a mild reason may be why it takes so long; else a
+     *                reason that is no error does not keep it from printing
      * @param reasons its keywords, with or without severity
      */
-    static Optional<PrinterTrouble> worst(boolean stopped, Collection<String> reasons) {
-        Predicate<String> counts = reason -> stopped || reason.endsWith("-error");
+    static Optional<PrinterTrouble> worst(boolean stopped, boolean working, Collection<String> reasons) {
+        Predicate<String> counts = reason -> stopped || working || reason.endsWith("-error");
         Optional<PrinterTrouble> stopping = first(reasons.stream().filter(counts).toList(), true);
         if (stopping.isPresent()) {
             return stopping;

@@ -2,6 +2,7 @@ package fencerow.kiosk;
 
 import fencerow.kiosk.frame.BackRoom;
 import fencerow.kiosk.frame.Comfort;
+import fencerow.kiosk.frame.Doors;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Premises;
@@ -39,7 +40,7 @@ record Cell(int width, int height, TextSize textSize, boolean highContrast, Stri
     Scene show(Premises premises, WalkPlace place) {
         Scene scene = new Scene(new Group(), width, height);
         Frame frame = new Frame(premises, Screens::make, BackRoom.inPlace(),
-                Clock.fixed(Instant.EPOCH, ZoneOffset.UTC), new Frame.Doors(() -> {}, () -> {}));
+                Clock.fixed(Instant.EPOCH, ZoneOffset.UTC), new Doors(() -> {}, () -> {}));
         frame.show(scene);
         frame.go(new Place.Home());
         frame.change(new Comfort(language, textSize, highContrast, false));

@@ -1,10 +1,14 @@
 package fencerow.kiosk;
 
+import fencerow.kiosk.explainer.WordSheet;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.Words;
 import java.util.ArrayList;
+import fencerow.terms.Stop;
+import fencerow.terms.TopicId;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -19,9 +23,23 @@ record WalkPlace(String name, Consumer<Frame> prepare) {
         all.addAll(List.of(
                 at("attract", new Place.Attract()),
                 at("home", new Place.Home()),
+                at("topics", Place.Topics.FIRST),
+                at("topics-stop", new Place.Topics(Optional.of(Stop.HYDRAULICS), Optional.empty(), 0)),
+                at("search", Place.Topics.SEARCH),
+                at("search-found", new Place.Topics(Optional.empty(), Optional.of("bucket"), 0)),
+                at("search-nothing", new Place.Topics(Optional.empty(), Optional.of("qqqqq"), 0)),
+                at("topic", topic("quick-attach", 0)),
+                at("topic-middle", topic("rear-remotes", 0.5)),
+                at("topic-end", topic("liquid-ballast", 1)),
+                at("topic-table", topic("resale", 0.5)),
+                new WalkPlace("word", frame -> WordSheet.lay(frame, "pto")),
                 new WalkPlace("help", frame -> frame.lay(frame.say("strip.help"),
                         Words.body(frame.say("help.privacy"))))));
         return all;
+    }
+
+    private static Place.Topic topic(String id, double scroll) {
+        return new Place.Topic(new TopicId(id), scroll);
     }
 
     /** The screen of a place, in a new visit. */

@@ -25,10 +25,8 @@ import fencerow.wording.Phrases;
 import fencerow.wording.Texts;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 
@@ -43,6 +41,8 @@ final class RandomHandouts {
             "Height with roll bar folded: at most 82 in", "a closed cab", "mow the lawn",
             "Mowing width: enough to mow 3 ac in 2 h", "no loader left on", "Rear remotes: at least 2");
     private static final List<String> CAUTIONS = List.of("snow-blower", "loader", "slopes", "mower", "pto", "hitch");
+
+    private static final List<LineTemplate> TEMPLATES = Shipped.CONTENT.showroom().composer().templates();
 
     private final Random random;
     private final Texts texts;
@@ -75,6 +75,19 @@ final class RandomHandouts {
                 tractors,
                 new Library(texts.language(), List.of(), List.of()),
                 Optional.empty());
+    }
+
+    /** Every line there is, for a page without end. */
+    Handout withEveryLine() {
+        Handout handout = next();
+        List<ChecklistLine> lines = TEMPLATES.stream()
+                .map(template -> new LineTemplate(template.id(), Stop.FRONT, template.feature(),
+                        Audience.EVERYONE, AtStake.NOTHING, false, template.topic()))
+                .map(template -> new ChecklistLine(template, AtStake.money(PriceRange.ofDollars(1200, 4800)), 1,
+                        List.of(new Because.ForEveryone()), ChecklistLine.Place.PAGE_ONE))
+                .toList();
+        return new Handout(handout.imprint(), handout.work(), handout.mustHaves(), lines, handout.cautions(),
+                handout.tractors(), handout.library(), handout.comeBackCode());
     }
 
     private <T> List<T> some(List<T> all, int count) {
@@ -113,36 +126,15 @@ final class RandomHandouts {
     private List<ChecklistLine> lines() {
         boolean used = random.nextBoolean();
         double share = random.nextDouble();
-        Map<String, String> stops = ShippedWords.stopOfFeature();
-        List<ChecklistLine> lines = new ArrayList<>();
-        for (Map<String, Object> entry : ShippedWords.lines()) {
-            String id = (String) entry.get("id");
-            if (entry.containsKey("feature")) {
-                if (random.nextDouble() < share) {
-                    lines.add(line(new LineTemplate(id, stop(stops.get(id)), Optional.of(new FeatureId(id)),
-                            Audience.FEATURE, AtStake.NOTHING, false, Optional.of(new TopicId(id)))));
-                }
-            } else if (entry.get("for").equals("everyone") || used && entry.get("for").equals("used")) {
-                lines.add(line(new LineTemplate(id, stop((String) entry.get("stop")), Optional.empty(),
-                        used ? Audience.USED : Audience.EVERYONE, atStake(entry),
-                        Boolean.TRUE.equals(entry.get("walk-away")),
-                        Optional.ofNullable((String) entry.get("topic")).map(TopicId::new))));
-            }
-        }
-        return lines;
-    }
-
-    private static Stop stop(String id) {
-        return Arrays.stream(Stop.values()).filter(each -> each.id().equals(id)).findFirst().orElseThrow();
-    }
-
-    @SuppressWarnings("unchecked")
-    private static AtStake atStake(Map<String, Object> entry) {
-        if (Boolean.TRUE.equals(entry.get("job-at-stake"))) {
-            return new AtStake(PriceRange.ZERO, true);
-        }
-        Map<String, Integer> dollars = (Map<String, Integer>) entry.get("at-stake");
-        return AtStake.money(PriceRange.ofDollars(dollars.get("low"), dollars.get("high")));
+        return TEMPLATES.stream()
+                .filter(template -> switch (template.audience()) {
+                    case EVERYONE -> true;
+                    case USED -> used;
+                    case NEW -> !used;
+                    case FEATURE -> random.nextDouble() < share;
+                })
+                .map(this::line)
+                .toList();
     }
 
     private ChecklistLine line(LineTemplate template) {

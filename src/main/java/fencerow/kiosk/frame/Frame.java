@@ -52,14 +52,6 @@ public final class Frame {
     private Optional<Screen> screen = Optional.empty();
     private Subscription inScene = Subscription.EMPTY;
 
-    /**
-     * What staff can do with the kiosk as a whole.
-     *
-     * @param restart reads the content again
-     * @param close   ends the kiosk
-     */
-    public record Doors(Runnable restart, Runnable close) {}
-
     /** Furnishes a frame; {@link #show} puts it into a scene. */
     public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors) {
         this.premises = premises;
@@ -142,6 +134,11 @@ public final class Frame {
     /** Whether the screen is wider than high. */
     public boolean isLandscape() {
         return Look.isLandscape(root.getScene());
+    }
+
+    /** How wide the screen is in ems: how much room there is for words. */
+    public double widthInEms() {
+        return root.getScene().getWidth() / scale.em();
     }
 
     /** Everything answered so far. */

@@ -84,9 +84,18 @@ public final class Column extends Region {
 
     private void turn(int pages) {
         double page = Math.max(clipped.getHeight() / 2, clipped.getHeight() - OVERLAP_EMS * scale.em());
-        double goal = bounded(offset.get() + pages * page);
+        glide(offset.get() + pages * page);
+    }
+
+    /** Scrolls so that a part of the content comes to the top. */
+    public void show(Node part) {
+        double y = content.sceneToLocal(part.localToScene(part.getLayoutBounds())).getMinY();
+        glide(y);
+    }
+
+    private void glide(double goal) {
         turning.stop();
-        turning = new Timeline(new KeyFrame(TURN, new KeyValue(offset, goal, Interpolator.EASE_OUT)));
+        turning = new Timeline(new KeyFrame(TURN, new KeyValue(offset, bounded(goal), Interpolator.EASE_OUT)));
         turning.play();
     }
 

@@ -130,8 +130,7 @@ public final class QuoteController implements Screen, QuoteTouches {
 
     @Override
     public void next() {
-        Place.SecondQuote.Step[] steps = Place.SecondQuote.Step.values();
-        frame.go(Place.SecondQuote.of(steps[step().ordinal() + 1]));
+        frame.go(Place.SecondQuote.of(step().next()));
     }
 
     @Override
