@@ -28,13 +28,11 @@ final class ListView {
 
     private final Frame frame;
     private final Consumer<String> toggle;
-    private final Consumer<Place> go;
     private final Page page;
 
     ListView(Frame frame, double scroll, Consumer<String> toggle, Consumer<Place> go) {
         this.frame = frame;
         this.toggle = toggle;
-        this.go = go;
         this.page = new Page(frame.scale(), scroll, frame.say("column.up"), frame.say("column.down"));
         page.show(Words.lead(frame.say("results.working")));
         page.showFoot(frame.scale(),
