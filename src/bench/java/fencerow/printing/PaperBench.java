@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * How long a list takes to become a PDF: the first after a start, then warm; and whether many leave memory flat. A plain
- * main method, for the first one cannot be measured by a harness that warms up.
+ * How long a list takes to become a PDF: the first after a start, then warm; and whether many leave memory flat. A
+ * plain main method, for the first one cannot be measured by a harness that warms up.
  *
  * <p>{@code mvn -Pbench test-compile}, then this class on the test class path.
  */

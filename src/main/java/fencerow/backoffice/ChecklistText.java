@@ -10,7 +10,7 @@ final class ChecklistText {
     private ChecklistText() {}
 
     static String of(List<ChecklistLine> lines, Phrases phrases) {
-        var sheet = new Sheet();
+        var sheet = new TextSheet();
         for (ChecklistLine.Place place : ChecklistLine.Place.values()) {
             List<ChecklistLine> here = lines.stream().filter(line -> line.place() == place).toList();
             if (!here.isEmpty()) {
@@ -33,7 +33,7 @@ final class ChecklistText {
         };
     }
 
-    private static void write(ChecklistLine line, Phrases phrases, Sheet sheet) {
+    private static void write(ChecklistLine line, Phrases phrases, TextSheet sheet) {
         String stop = phrases.texts().get("stop." + line.template().stop().id());
         sheet.line(2, stop + ": " + phrases.labels().lineWhat(line) + " [" + phrases.atStake(line.atStake()) + "]");
         sheet.line(6, phrases.labels().lineHow(line));

@@ -24,7 +24,7 @@ final class Complaints {
         PrintWriter err = line.getErr();
         if (e instanceof UnreadableException unreadable) {
             unreadable.problems().forEach(err::println);
-        } else if (e instanceof UnwritableException || e instanceof WrongUseException) {
+        } else if (e instanceof FailedException || e instanceof WrongUseException) {
             err.println("fencerow: " + e.getMessage());
         } else {
             String where = Optional.of(e.getStackTrace())

@@ -1,10 +1,13 @@
 package fencerow.backoffice;
 
 import fencerow.backoffice.document.Json;
+import fencerow.content.AnswersReader;
+import fencerow.content.BeliefsReader;
+import fencerow.content.Problem;
 import fencerow.content.Reading;
-import fencerow.content.ShopperReader;
 import fencerow.needs.Answers;
 import fencerow.quiz.Beliefs;
+import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -24,7 +27,7 @@ import picocli.CommandLine.ScopeType;
 @Command(
         name = "fencerow",
         mixinStandardHelpOptions = true,
-        description = "What is standard on a tractor, which one in stock does the work, and what to check before buying.",
+        description = "What is standard on a tractor, which one here does the work, and what to check before you buy.",
         synopsisSubcommandLabel = "[COMMAND]",
         footer = {"", "Without a command, the kiosk opens.",
             "Exit codes: 0 fine; 1 something is wrong in a file, or nothing was found; 2 wrong use."})
@@ -80,7 +83,10 @@ public final class FencerowCommand implements Callable<Integer> {
                 .addSubcommand(new KioskCommand(top))
                 .addSubcommand(new CheckCommand(top))
                 .addSubcommand(new QuestionsCommand(top))
+                .addSubcommand(new SearchCommand(top))
                 .addSubcommand(new MatchCommand(top))
+                .addSubcommand(new ChecklistCommand(top))
+                .addSubcommand(new SizeCommand(top))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .setOut(surroundings.out())
                 .setErr(surroundings.err())
@@ -89,11 +95,14 @@ public final class FencerowCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws WrongUseException {
         return launchKiosk();
     }
 
-    int launchKiosk() {
+    int launchKiosk() throws WrongUseException {
+        if (json) {
+            throw new WrongUseException("the kiosk shows screens and prints no document; leave --json out");
+        }
         return surroundings.kiosk().launch(folders());
     }
 
@@ -117,20 +126,25 @@ public final class FencerowCommand implements Callable<Integer> {
 
     /** Reads what a shopper answered; warnings go to standard error. */
     Visit shopper(Premises premises, Path answers, Optional<Path> beliefs) throws UnreadableException {
-        var reader = new ShopperReader();
-        Reading<Answers> work = reader.answers(answers, premises.showroom().questionnaire());
-        work.warnings().forEach(surroundings.err()::println);
+        Showroom showroom = premises.showroom();
+        Reading<Answers> work = new AnswersReader(showroom.questionnaire()).read(answers);
+        work.warnings().forEach(this::warn);
         Visit visit = Visit.NEW;
         for (var answer : UnreadableException.orGood(work).byQuestion().entrySet()) {
             visit = visit.answered(answer.getKey(), answer.getValue());
         }
         if (beliefs.isPresent()) {
-            Reading<Beliefs> quiz = reader.beliefs(beliefs.get(), premises.showroom().quiz());
+            Reading<Beliefs> quiz = new BeliefsReader(showroom.quiz()).read(beliefs.get());
+            quiz.warnings().forEach(this::warn);
             for (var belief : UnreadableException.orGood(quiz).byQuestion().entrySet()) {
                 visit = visit.believed(belief.getKey(), belief.getValue());
             }
         }
         return visit;
+    }
+
+    private void warn(Problem warning) {
+        surroundings.err().println(warning.place() + ": warning: " + warning.what() + "; " + warning.whatToDo());
     }
 
     /** Prints a document with {@code --json}, else the text. */

@@ -13,7 +13,7 @@ final class KioskCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() {
+    public Integer call() throws WrongUseException {
         return top.launchKiosk();
     }
 }

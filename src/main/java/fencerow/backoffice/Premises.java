@@ -6,6 +6,7 @@ import fencerow.explainers.Library;
 import fencerow.visit.Showroom;
 import fencerow.wording.Phrases;
 import fencerow.wording.PseudoLocale;
+import fencerow.wording.Quantities;
 import fencerow.wording.Texts;
 
 /**
@@ -48,7 +49,11 @@ record Premises(Content content, String language) {
         return content.getLibrary(language);
     }
 
+    Quantities quantities() {
+        return new Quantities(texts().locale(), content.settings().metric());
+    }
+
     Phrases phrases() {
-        return new Phrases(texts(), amount -> amount.toString());
+        return new Phrases(texts(), quantities()::show);
     }
 }

@@ -14,7 +14,7 @@ final class QuestionsText {
     private QuestionsText() {}
 
     static String of(QuestionsDocument document, Questionnaire questionnaire, Phrases phrases) {
-        var sheet = new Sheet();
+        var sheet = new TextSheet();
         for (QuestionEntry entry : document.questions()) {
             sheet.heading(entry.id() + ": " + entry.ask());
             entry.when().forEach(when -> sheet.line(4, phrases.texts().get("backoffice.questions.when", Map.of(

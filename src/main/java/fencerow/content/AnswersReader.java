@@ -45,7 +45,14 @@ public final class AnswersReader {
                 answer(question.get(), entry.value()).ifPresent(answer -> answers.put(question.get().id(), answer));
             }
         }
-        return new Answers(answers);
+        var all = new Answers(answers);
+        List<QuestionId> asked = questionnaire.applying(all).stream().map(Question::id).toList();
+        entries.stream()
+                .filter(entry -> known.contains(entry.key()) && !asked.contains(new QuestionId(entry.key())))
+                .forEach(entry -> entry.value().problems().warning(entry.place(),
+                        "with these answers nobody asks [" + entry.key() + "]",
+                        "take it out, or answer the question it hangs on"));
+        return all;
     }
 
     private static Optional<Answer> answer(Question question, YamlNode node) {
@@ -64,7 +71,7 @@ public final class AnswersReader {
             if (amount.si() <= 0) {
                 node.error("[" + node.text() + "] is not above nothing", "write an amount above 0");
             } else if (amount.si() < scale.from().si() || amount.si() > scale.to().si()) {
-                node.warning("[" + node.text() + "] lies beyond what the kiosk offers", "check the number and its unit");
+                node.warning("[" + node.text() + "] lies beyond what the kiosk offers", "check number and unit");
             }
         }
         return new Answer.Measured(amount);

@@ -12,7 +12,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** Reads a shopper's answers to the quiz, as {@code beliefs: {question: option, question: not-sure}}. */
+/**
+ * Reads a shopper's answers to the quiz, as {@code beliefs: {question: option, question: not-sure, question: {option:
+ * option, sure: true}}}.
+ */
 public final class BeliefsReader {
     private final Quiz quiz;
 
@@ -44,16 +47,24 @@ public final class BeliefsReader {
     }
 
     private static Belief belief(QuizQuestion question, YamlNode node) {
+        if (node.isMap()) {
+            YamlMap map = node.map("option", "sure");
+            return new Belief(map.need("option").flatMap(each -> option(question, each)), map.flag("sure"));
+        }
+        if (node.isScalar() && node.text().equals(QuestionReader.NOT_SURE)) {
+            return Belief.NOT_SURE;
+        }
+        return option(question, node).map(Belief::of).orElse(Belief.NOT_SURE);
+    }
+
+    private static Optional<OptionId> option(QuizQuestion question, YamlNode node) {
         String text = node.text();
         List<String> known = question.options().stream().map(OptionId::value).toList();
-        if (text.equals(QuestionReader.NOT_SURE)) {
-            return Belief.NOT_SURE;
+        if (known.contains(text)) {
+            return Optional.of(new OptionId(text));
         }
-        if (!known.contains(text)) {
-            node.error("the quiz question [" + question.id() + "] has no option [" + text + "]",
-                    Nearest.advice(text, known, "use one of " + String.join(", ", known)));
-            return Belief.NOT_SURE;
-        }
-        return Belief.of(new OptionId(text));
+        node.error("the quiz question [" + question.id() + "] has no option [" + text + "]",
+                Nearest.advice(text, known, "use one of " + String.join(", ", known)));
+        return Optional.empty();
     }
 }

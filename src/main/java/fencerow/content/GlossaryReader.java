@@ -49,6 +49,18 @@ final class GlossaryReader {
         return words;
     }
 
+    /** What a language that is not offered calls the trade's words: enough to find them by, not to show them. */
+    List<GlossaryWord> readNames(Map<String, TextsReader.Text> texts) {
+        List<GlossaryWord> words = new ArrayList<>();
+        for (String id : idsUnder(PREFIX, texts).keySet()) {
+            find(texts, id, "word").filter(word -> ids.require(id, word.place(), Kind.WORD)).ifPresent(word ->
+                    words.add(new GlossaryWord(id, word.words(), "",
+                            find(texts, id, "also").map(text -> split(text.words())).orElse(List.of()),
+                            Optional.empty())));
+        }
+        return words;
+    }
+
     private static Optional<TextsReader.Text> find(Map<String, TextsReader.Text> texts, String id, String part) {
         return Optional.ofNullable(texts.get(PREFIX + id + "." + part));
     }

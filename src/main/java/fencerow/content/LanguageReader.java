@@ -100,6 +100,20 @@ final class LanguageReader {
         return libraries;
     }
 
+    /** The words of languages that are not offered, where they have a glossary: they still lead to the same things. */
+    Map<String, Library> otherWords(List<String> languages) {
+        Map<String, Library> libraries = new LinkedHashMap<>();
+        for (String language : sources.glossaryLanguages()) {
+            if (!languages.contains(language)) {
+                var reader = new TextsReader(problems);
+                sources.contentYaml(language + "/glossary.yaml").ifPresent(reader::read);
+                libraries.put(language,
+                        new Library(language, List.of(), new GlossaryReader(ids).readNames(reader.texts())));
+            }
+        }
+        return libraries;
+    }
+
     private void requireAll(Kind kind, Set<String> written, String language) {
         for (String id : ids.all(kind)) {
             if (!written.contains(id)) {
@@ -125,7 +139,7 @@ final class LanguageReader {
         Map<String, TextsReader.Text> first = textsOf(languages.get(0));
         Map<String, Boolean> lines = trade.lines().stream()
                 .collect(Collectors.toMap(LineTemplate::id, line -> line.feature().isPresent(), (a, b) -> a));
-        WordCheck check = new WordCheck(ids, problems)
+        WordCheck check = new WordCheck(ids, new Place(sources.contentName("capabilities.yaml"), 1), problems)
                 .features(trade.features())
                 .jobs(trade.jobs())
                 .questions(trade.questions())

@@ -98,7 +98,9 @@ final class YamlMap {
 
     /** A map of its own under the key, which must be there. */
     YamlMap map(String key, String... allowed) {
-        return need(key).map(node -> node.map(allowed)).orElse(new YamlMap(place, Map.of(), Set.copyOf(List.of(allowed)), problems));
+        return need(key)
+                .map(node -> node.map(allowed))
+                .orElse(new YamlMap(place, Map.of(), Set.of(allowed), problems));
     }
 
     /** The entries of a map under the key; none where the key is not there. */

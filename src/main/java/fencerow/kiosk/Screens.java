@@ -1,10 +1,13 @@
 package fencerow.kiosk;
 
 import fencerow.kiosk.attract.AttractController;
+import fencerow.kiosk.explainer.ExplainerController;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.home.HomeController;
+import fencerow.kiosk.staff.StaffController;
+import fencerow.kiosk.topics.TopicsController;
 
 /** Which screen belongs to which place. */
 final class Screens {
@@ -14,6 +17,15 @@ final class Screens {
         if (place instanceof Place.Attract) {
             return new AttractController(frame);
         }
-        return new HomeController(frame);
+        if (place instanceof Place.Topics topics) {
+            return new TopicsController(frame, topics);
+        }
+        if (place instanceof Place.Topic topic) {
+            return new ExplainerController(frame, topic);
+        }
+        if (place instanceof Place.Staff) {
+            return new StaffController(frame);
+        }
+        return MatchScreens.find(place, frame).orElseGet(() -> new HomeController(frame));
     }
 }

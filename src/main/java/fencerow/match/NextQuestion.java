@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
 /**
@@ -51,14 +52,22 @@ public record NextQuestion(Questionnaire questionnaire, int draws, double agreem
      * give the same question.
      */
     public Optional<Question> after(Answers answers, Matcher matcher, Collection<Unit> units) {
+        return after(answers, matcher, units, () -> false);
+    }
+
+    /**
+     * The same; empty, too, once {@code dropped} says that nobody waits for it any more. It is asked after each guess.
+     */
+    public Optional<Question> after(
+            Answers answers, Matcher matcher, Collection<Unit> units, BooleanSupplier dropped) {
         List<Question> open = questionnaire.applying(answers).stream()
                 .filter(question -> answers.find(question.id()).isEmpty())
                 .toList();
         if (open.isEmpty() || units.isEmpty()) {
             return Optional.empty();
         }
-        List<Draw> drawn = draw(answers, matcher, units);
-        if (agree(drawn)) {
+        List<Draw> drawn = draw(answers, matcher, units, dropped);
+        if (dropped.getAsBoolean() || agree(drawn)) {
             return Optional.empty();
         }
         return open.stream()
@@ -68,10 +77,10 @@ public record NextQuestion(Questionnaire questionnaire, int draws, double agreem
                 .map(Gain::question);
     }
 
-    private List<Draw> draw(Answers answers, Matcher matcher, Collection<Unit> units) {
+    private List<Draw> draw(Answers answers, Matcher matcher, Collection<Unit> units, BooleanSupplier dropped) {
         var completion = new Completion(questionnaire, new Random(answers.toString().hashCode()));
         List<Draw> drawn = new ArrayList<>();
-        for (int i = 0; i < draws; i++) {
+        for (int i = 0; i < draws && !dropped.getAsBoolean(); i++) {
             Answers complete = completion.complete(answers);
             Ranking ranking = Ranking.of(matcher, units, questionnaire.needs(complete));
             List<UnitId> top = ranking.matches().stream()

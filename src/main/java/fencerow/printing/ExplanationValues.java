@@ -14,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What the template of the explanations may ask for: the explainer of each thing the shopper got wrong. Tables that the
@@ -57,6 +58,7 @@ record ExplanationValues(Library library, Phrases phrases) {
         return Map.of(
                 "title", explainer.title(),
                 "summary", explainer.summary(),
+                "pictures", pictures(explainer.topic()),
                 "why", why,
                 "truth", truth,
                 "atStake", phrases.atStake(line.atStake()),
@@ -64,6 +66,15 @@ record ExplanationValues(Library library, Phrases phrases) {
                 "cautions", explainer.cautions().stream()
                         .map(id -> phrases.texts().get("caution." + id))
                         .toList());
+    }
+
+    /** The topic's picture and, if there is one, how things are without. */
+    private List<Map<String, Object>> pictures(TopicId topic) {
+        return Stream.of(library.pictures().of(topic), library.pictures().without(topic))
+                .flatMap(Optional::stream)
+                .map(picture -> Map.<String, Object>of(
+                        "name", picture.name(), "alt", phrases.texts().get(picture.altKey())))
+                .toList();
     }
 
     private static List<Map<String, Object>> blocks(Explainer explainer) {

@@ -85,7 +85,7 @@ public final class Paper {
     Typesetter.Pages set(
             Handout handout, Phrases phrases, PageFormat format, Setting setting, List<Sheet> sheets) {
         var values = new SheetValues(handout, phrases, format, setting);
-        return typesetter.set(document(values, sheets));
+        return typesetter.set(document(values, sheets), handout.library().pictures());
     }
 
     private Document document(SheetValues values, List<Sheet> sheets) {

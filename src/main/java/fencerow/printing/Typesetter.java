@@ -13,6 +13,7 @@ import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.LineBox;
 import com.openhtmltopdf.render.PageBox;
 import com.openhtmltopdf.util.XRLog;
+import fencerow.explainers.Pictures;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -34,6 +35,7 @@ final class Typesetter {
     private final FSCacheEx<String, FSCacheValue> fontMetrics = new FSDefaultCacheStore();
     private final Consumer<String> warnings;
     private final List<Typeface> faces;
+    private final DrawingPainter painter = new DrawingPainter();
 
     /** @param warnings is told whatever the renderer finds fault with, such as a style it does not know */
     Typesetter(Consumer<String> warnings) {
@@ -108,8 +110,8 @@ final class Typesetter {
         }
     }
 
-    /** Sets a document. */
-    Pages set(Document document) {
+    /** Sets a document, with pictures where it names them. */
+    Pages set(Document document, Pictures pictures) {
         var out = new ByteArrayOutputStream();
         var pdf = new PDDocument();
         PdfRendererBuilder builder = new PdfRendererBuilder()
@@ -127,6 +129,7 @@ final class Typesetter {
                     }
                 })
                 .useObjectDrawerFactory(QrCode.drawers())
+                .useSVGDrawer(new PictureDrawer(pictures, painter))
                 .usePDDocument(pdf)
                 .toStream(out);
         for (Typeface face : faces) {

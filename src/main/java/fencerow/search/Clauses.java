@@ -3,6 +3,8 @@ package fencerow.search;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.AutomatonQuery;
 import org.apache.lucene.search.BooleanClause.Occur;
@@ -30,10 +32,14 @@ final class Clauses {
     private static final float START = 2.5f;
     private static final float BODY_START = 0.5f;
     private static final float JOINED = 4;
-    private static final float WHOLE = 30;
+    private static final float NUMBER = 2;
+    /** A number with a unit in a title says which of many it is. */
+    private static final float MEASURE = 15;
+    private static final float WHOLE = 20;
     private static final float TOGETHER = 1;
-    private static final float SYNONYM = 0.8f;
-    private static final float LOOSE_SYNONYM = 0.4f;
+    private static final float PUT_RIGHT = 0.8f;
+    private static final float SYNONYM = 1.3f;
+    private static final float LOOSE_SYNONYM = 0.7f;
     /** What a misspelt word counts, unknown as written or known. */
     private static final float MISSPELT = 3;
     private static final float PERHAPS_MISSPELT = 0.6f;
@@ -53,17 +59,36 @@ final class Clauses {
         this.concepts = concepts;
     }
 
-    /** Everything that has to do with the words, scored by how much. */
-    Query of(Reading reading, String language) {
+    /** Everything that has to do with the words, or with what they were probably meant to be, scored by how much. */
+    Query of(Reading reading, Optional<Reading> putRight, String language) {
+        Query asTyped = of(reading, language);
+        return putRight
+                .map(right -> anyOf(List.of(asTyped, boost(of(right, language), PUT_RIGHT))))
+                .orElse(asTyped);
+    }
+
+    private Query of(Reading reading, String language) {
         var all = new BooleanQuery.Builder();
-        List<Reading.Word> telling = reading.telling(language);
-        telling.forEach(word -> all.add(word(word, reading), Occur.SHOULD));
+        List<Reading.Word> left = new ArrayList<>(reading.telling(language));
+        List<Concepts.Meant> meanings = new ArrayList<>(concepts.in(reading));
+        while (!meanings.isEmpty()) {
+            Concepts.Meant longest = meanings.remove(0);
+            List<Query> ways = new ArrayList<>();
+            ways.add(words(longest.words(), reading));
+            ways.add(meaning(longest));
+            meanings.removeIf(other -> {
+                if (longest.words().containsAll(other.words())) {
+                    ways.add(meaning(other));
+                }
+                return other.words().stream().anyMatch(longest.words()::contains);
+            });
+            left.removeAll(longest.words());
+            all.add(anyOf(ways), Occur.SHOULD);
+        }
+        all.add(words(left, reading), Occur.SHOULD);
         for (String joined : reading.joined()) {
             all.add(boost(anyOf(List.of(
-                    term(Index.CALLED, joined, JOINED), term(Index.SHOWN, joined, TEXT))), 2), Occur.SHOULD);
-        }
-        for (Concepts.Meant meant : concepts.in(reading)) {
-            all.add(meaning(meant), Occur.SHOULD);
+                    term(Index.CALLED, joined, JOINED), term(Index.SHOWN, joined, TEXT))), 1), Occur.SHOULD);
         }
         for (String each : index.languages()) {
             List<String> stems = reading.stems(each);
@@ -79,12 +104,18 @@ final class Clauses {
         return all.build();
     }
 
+    private Query words(List<Reading.Word> words, Reading reading) {
+        var all = new BooleanQuery.Builder();
+        words.forEach(word -> all.add(word(word, reading), Occur.SHOULD));
+        return all.build();
+    }
+
     private Query word(Reading.Word word, Reading reading) {
         List<Query> ways = new ArrayList<>();
         String folded = word.folded();
         for (String language : index.languages()) {
             word.stem(language).ifPresent(stem -> {
-                ways.add(term(Index.TITLE + language, stem, TITLE));
+                ways.add(term(Index.TITLE + language, stem, word.measure() ? MEASURE : TITLE));
                 ways.add(term(Index.NAMES + language, stem, NAMES));
                 ways.add(term(Index.RELATED + language, stem, RELATED));
                 ways.add(term(Index.LEAD + language, stem, LEAD));
@@ -92,6 +123,11 @@ final class Clauses {
             });
         }
         ways.add(term(Index.JOINED, folded, JOINED));
+        if (word.measure()) {
+            String number = folded.replaceAll("[a-z]+$", "");
+            ways.add(term(Index.CALLED, number, NUMBER));
+            ways.add(term(Index.SHOWN, number, NUMBER / 4));
+        }
         boolean unfinished = reading.isUnfinished(word);
         if (unfinished) {
             ways.add(term(Index.STARTS, folded, START));
@@ -132,14 +168,15 @@ final class Clauses {
 
     private Query meaning(Concepts.Meant meant) {
         List<Query> ways = new ArrayList<>();
-        for (String language : index.languages()) {
-            List<String> stems = meant.phrase().getOrDefault(language, List.of());
-            ways.add(boost(phrase(Index.TITLE + language, stems), TITLE));
-            ways.add(boost(phrase(Index.NAMES + language, stems), NAMES));
-            ways.add(boost(phrase(Index.LEAD + language, stems), LEAD));
-            ways.add(boost(phrase(Index.TEXT + language, stems), TEXT));
+        for (Map<String, List<String>> phrase : meant.phrases()) {
+            phrase.forEach((language, stems) -> {
+                ways.add(boost(phrase(Index.TITLE + language, stems), TITLE));
+                ways.add(boost(phrase(Index.NAMES + language, stems), NAMES));
+                ways.add(boost(phrase(Index.LEAD + language, stems), LEAD));
+                ways.add(boost(phrase(Index.TEXT + language, stems), TEXT));
+            });
         }
-        return boost(anyOf(ways), meant.covered() > 1 ? SYNONYM : LOOSE_SYNONYM);
+        return boost(anyOf(ways), meant.words().size() > 1 ? SYNONYM : LOOSE_SYNONYM);
     }
 
     /** Entries whose title or a name has words that begin like all those typed. */
@@ -165,10 +202,10 @@ final class Clauses {
     }
 
     /** The words to mark in what is shown: those of the query, put right, and what they also stand for. */
-    Query marking(Reading reading, Collection<Reading.Word> putRight) {
+    Query marking(Reading reading, Optional<Reading> putRight) {
         var any = new BooleanQuery.Builder();
         List<Reading.Word> words = new ArrayList<>(reading.words());
-        words.addAll(putRight);
+        putRight.ifPresent(right -> words.addAll(right.words()));
         for (String language : index.languages()) {
             String field = Index.TEXT + language;
             for (Reading.Word word : words) {
@@ -177,10 +214,11 @@ final class Clauses {
                     any.add(new PrefixQuery(new Term(field, word.folded())), Occur.SHOULD);
                 }
             }
-            for (Concepts.Meant meant : concepts.in(reading)) {
-                meant.phrase().getOrDefault(language, List.of())
-                        .forEach(stem -> any.add(new TermQuery(new Term(field, stem)), Occur.SHOULD));
-            }
+            concepts.in(reading).stream()
+                    .flatMap(meant -> meant.phrases().stream())
+                    .flatMap(phrase -> phrase.getOrDefault(language, List.of()).stream())
+                    .distinct()
+                    .forEach(stem -> any.add(new TermQuery(new Term(field, stem)), Occur.SHOULD));
         }
         return any.build();
     }

@@ -2,23 +2,26 @@ package fencerow.search;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** What other words stand for the same: synonyms, both ways, found anywhere in a query. */
 final class Concepts {
-    private static final int LONGEST_SPAN = 6;
+    private static final int LONGEST_RUN = 6;
 
     /**
-     * Words of a query that other words stand for.
+     * A run of words in a query that other words stand for.
      *
-     * @param covered how many words of the query they are
-     * @param phrase  the other words, as stems by language
+     * @param words   the run
+     * @param phrases the other words, each as stems by language
      */
-    record Meant(int covered, Map<String, List<String>> phrase) {}
+    record Meant(List<Reading.Word> words, List<Map<String, List<String>>> phrases) {}
 
     private final Reader reader;
     private final List<Map<String, List<String>>> phrases = new ArrayList<>();
@@ -47,28 +50,29 @@ final class Concepts {
 
     private void point(Reading from, int phrase) {
         byKey.forEach((language, keys) -> keys
-                .computeIfAbsent(String.join(" ", from.stems(language)), key -> new LinkedHashSet<>())
+                .computeIfAbsent(Reading.key(from.stemmed(language), language), key -> new LinkedHashSet<>())
                 .add(phrase));
     }
 
-    /** What the reading's words also stand for, each meaning once, with the most words that lead to it. */
+    /** What runs of the reading's words also stand for, longest runs first. */
     List<Meant> in(Reading reading) {
-        Map<Integer, Integer> covered = new HashMap<>();
+        Map<List<Reading.Word>, Set<Integer>> byRun = new LinkedHashMap<>();
         for (String language : reader.languages()) {
-            List<String> stems = reading.stems(language);
             Map<String, Set<Integer>> keys = byKey.getOrDefault(language, Map.of());
-            for (int from = 0; from < stems.size(); from++) {
-                for (int to = from + 1; to <= Math.min(stems.size(), from + LONGEST_SPAN); to++) {
-                    String key = String.join(" ", stems.subList(from, to));
-                    int length = to - from;
-                    keys.getOrDefault(key, Set.of())
-                            .forEach(phrase -> covered.merge(phrase, length, Math::max));
+            List<Reading.Word> words = reading.stemmed(language);
+            for (int from = 0; from < words.size(); from++) {
+                for (int to = from + 1; to <= Math.min(words.size(), from + LONGEST_RUN); to++) {
+                    List<Reading.Word> run = words.subList(from, to);
+                    Set<Integer> found = keys.getOrDefault(Reading.key(run, language), Set.of());
+                    if (!found.isEmpty()) {
+                        byRun.computeIfAbsent(run, each -> new TreeSet<>()).addAll(found);
+                    }
                 }
             }
         }
-        return covered.entrySet().stream()
-                .sorted(Map.Entry.comparingByKey())
-                .map(meant -> new Meant(meant.getValue(), phrases.get(meant.getKey())))
+        return byRun.entrySet().stream()
+                .map(run -> new Meant(run.getKey(), run.getValue().stream().map(phrases::get).toList()))
+                .sorted(Comparator.comparingInt((Meant meant) -> meant.words().size()).reversed())
                 .toList();
     }
 }

@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  */
 public final class Finder {
     /** Hits below this part of the best one's score are noise. */
-    private static final double NOISE = 0.12;
+    private static final double NOISE = 0.05;
     /** What a unit that fits what was asked of the stock scores, in best word matches. */
     private static final double FITS = 1.5;
     private static final double MAY_FIT = 0.8;
@@ -103,20 +103,26 @@ public final class Finder {
         String text = query.text().substring(0, Math.min(query.text().length(), Query.LONGEST));
         IntentReader.Understood understood = intents.read(text);
         Reading reading = reader.read(understood.words());
-        List<Ranked> ranked = ranked(query, understood, reading);
+        Optional<Spelling.Right> right = spelling.putRight(understood.words(), reading);
+        Optional<Reading> putRight = right.map(each -> reader.read(each.text()));
+        List<Ranked> ranked = ranked(query, understood, reading, putRight);
         List<Ranked> first = ranked.subList(0, Math.min(query.limit(), ranked.size()));
-        Optional<String> didYouMean = spelling.putRight(understood.words(), reading);
-        List<Reading.Word> putRight = didYouMean.map(right -> reader.read(right).words()).orElse(List.of());
         List<Hit> hits = hits(first, reading, putRight);
-        List<Hit> nearest = hits.isEmpty() ? hits(nearest(query, reading), reading, List.of()) : List.of();
+        List<Hit> nearest = hits.isEmpty() ? hits(nearest(query, reading), reading, putRight) : List.of();
         return new Results(
-                hits, groups(ranked), completions(query, reading), didYouMean, understood.intent(), nearest);
+                hits,
+                groups(ranked),
+                completions(query, reading),
+                right.filter(Spelling.Right::shown).map(Spelling.Right::text),
+                understood.intent(),
+                nearest);
     }
 
-    private List<Ranked> ranked(Query query, IntentReader.Understood understood, Reading reading) {
+    private List<Ranked> ranked(
+            Query query, IntentReader.Understood understood, Reading reading, Optional<Reading> putRight) {
         float[] scores = reading.words().isEmpty()
                 ? new float[index.entries().size()]
-                : index.scores(clauses.of(reading, query.language()));
+                : index.scores(clauses.of(reading, putRight, query.language()));
         Intent intent = understood.intent();
         boolean otherWords = !reader.read(understood.rest()).words().isEmpty();
         List<Ranked> candidates = wanted(query)
@@ -194,7 +200,7 @@ public final class Finder {
         return new Ranked(place, entry, score * entry.boost() * favour);
     }
 
-    private List<Hit> hits(List<Ranked> ranked, Reading reading, List<Reading.Word> putRight) {
+    private List<Hit> hits(List<Ranked> ranked, Reading reading, Optional<Reading> putRight) {
         if (ranked.isEmpty()) {
             return List.of();
         }

@@ -80,6 +80,6 @@ final class Reader {
     /** The text as one string of stems, in each language. */
     List<String> wholes(String text) {
         Reading reading = read(text);
-        return languages.stream().map(language -> String.join(" ", reading.stems(language))).toList();
+        return languages.stream().map(language -> Reading.key(reading.stemmed(language), language)).toList();
     }
 }

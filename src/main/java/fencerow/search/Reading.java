@@ -1,9 +1,9 @@
 package fencerow.search;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * A text read word by word.
@@ -45,11 +45,20 @@ record Reading(List<Word> words, List<String> joined, boolean typing) {
         return telling.isEmpty() ? words : telling;
     }
 
+    /** The words that have a stem in the language; all of them where none has. */
+    List<Word> stemmed(String language) {
+        List<Word> stemmed = words.stream().filter(word -> word.stem(language).isPresent()).toList();
+        return stemmed.isEmpty() ? words : stemmed;
+    }
+
     /** The stems in the language, in order; the words themselves where it has none. */
     List<String> stems(String language) {
-        List<String> stems = new ArrayList<>();
-        words.forEach(word -> word.stem(language).ifPresent(stems::add));
-        return stems.isEmpty() ? words.stream().map(Word::folded).toList() : stems;
+        return stemmed(language).stream().map(word -> word.stem(language).orElse(word.folded())).toList();
+    }
+
+    /** Words as one string of stems. */
+    static String key(List<Word> words, String language) {
+        return words.stream().map(word -> word.stem(language).orElse(word.folded())).collect(Collectors.joining(" "));
     }
 
     /** Whether the word is the last one and may be unfinished. */

@@ -2,8 +2,6 @@ package fencerow.search;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.spell.DirectSpellChecker;
@@ -27,30 +25,39 @@ final class Spelling {
         checker.setAccuracy(LEAST_LIKE);
     }
 
+    /**
+     * A text put right.
+     *
+     * @param text  the text with the likeliest words in place of unknown ones
+     * @param shown whether all those words may be shown
+     */
+    record Right(String text, boolean shown) {}
+
     /** The text with unknown words put right, if there are any and all of them can be. */
-    Optional<String> putRight(String text, Reading reading) {
+    Optional<Right> putRight(String text, Reading reading) {
         var right = new StringBuilder();
-        List<Reading.Word> wrong = new ArrayList<>();
+        boolean shown = true;
         int done = 0;
         for (Reading.Word word : reading.words()) {
             boolean begun = reading.isUnfinished(word) && index.count(Index.STARTS, word.folded()) > 0;
             if (!begun && !word.isNumber() && word.folded().length() >= SHORTEST && !clauses.isKnown(word)) {
-                Optional<String> likely = likely(word.folded());
+                Optional<String> toShow = likely(Index.SHOWN, word.folded());
+                Optional<String> likely = toShow.or(() -> likely(Index.CALLED, word.folded()));
                 if (likely.isEmpty()) {
                     return Optional.empty();
                 }
+                shown &= toShow.isPresent();
                 right.append(text, done, word.from()).append(likely.get());
                 done = word.to();
-                wrong.add(word);
             }
         }
-        return wrong.isEmpty() ? Optional.empty() : Optional.of(right.append(text.substring(done)).toString());
+        return done == 0 ? Optional.empty() : Optional.of(new Right(right.append(text.substring(done)).toString(), shown));
     }
 
-    private Optional<String> likely(String word) {
+    private Optional<String> likely(String field, String word) {
         try {
             SuggestWord[] found = checker.suggestSimilar(
-                    new Term(Index.SHOWN, word), 1, index.searcher().getIndexReader(), SuggestMode.SUGGEST_ALWAYS);
+                    new Term(field, word), 1, index.searcher().getIndexReader(), SuggestMode.SUGGEST_ALWAYS);
             return found.length == 0 ? Optional.empty() : Optional.of(found[0].string);
         } catch (IOException e) {
             throw new UncheckedIOException("the index in memory could not be read", e);

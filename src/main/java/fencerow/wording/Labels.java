@@ -4,7 +4,9 @@ import fencerow.checklist.ChecklistLine;
 import fencerow.quiz.QuizQuestion;
 import fencerow.stock.Availability;
 import fencerow.stock.Condition;
+import fencerow.stock.Model;
 import fencerow.stock.Unit;
+import fencerow.stock.UsualModel;
 import fencerow.terms.CapabilityId;
 import fencerow.terms.FeatureId;
 import fencerow.terms.ItemId;
@@ -59,11 +61,16 @@ public record Labels(Texts texts) {
                 .orElseGet(() -> texts.get("feature." + feature + ".name"));
     }
 
+    /** Maker and name of a model; for a stand-in what it stands for. */
+    public String model(Model model) {
+        return UsualModel.is(model) ? texts.get("usual-model") : model.title();
+    }
+
     /** Maker, model, year, condition and hours of a unit. */
     public String unit(Unit unit) {
         boolean driven = unit.condition() != Condition.NEW && unit.hours().isPresent();
         return texts.get(driven ? "unit.used" : "unit.new", Map.of(
-                "title", unit.model().title(),
+                "title", model(unit.model()),
                 "year", unit.year().isPresent() ? Integer.toString(unit.year().getAsInt()) : "",
                 "condition", texts.get("condition-of-sale." + unit.condition().id()),
                 "hours", unit.hours().orElse(0)));

@@ -68,6 +68,12 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         return ListFormatter.getInstance(texts.locale()).format(things);
     }
 
+    /** Several labels one after the other, in no sentence: "a, b, c". */
+    public String series(Collection<String> labels) {
+        return ListFormatter.getInstance(texts.locale(), ListFormatter.Type.UNITS, ListFormatter.Width.SHORT)
+                .format(labels);
+    }
+
     /** What the shopper wants to get done, in one run of words; empty if they asked for no job. */
     public String work(Needs needs) {
         return list(needs.musts().stream()
@@ -112,7 +118,8 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         Optional<String> label = requirement.why()
                 .option()
                 .flatMap(option -> texts.find(question + ".option." + option + ".label"));
-        return label.map(words -> texts.get("because.option", Map.of("label", words)))
+        return label.map(words -> texts.get(
+                        "because.option", Map.of("ask", texts.get(question + ".ask"), "label", words)))
                 .orElseGet(() -> texts.get(question + ".ask"));
     }
 
@@ -126,7 +133,7 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
     public String blocked(Blocked blocked, Match match) {
         Map<String, Object> words = new HashMap<>();
         words.put("of", labels().capability(blocked.of()));
-        words.put("model", match.unit().model().title());
+        words.put("model", labels().model(match.unit().model()));
         words.put("class", texts.get("class." + match.unit().model().machineClass().id()));
         blocked.wanted().ifPresent(wanted -> words.put("wanted", amount(wanted)));
         blocked.available().ifPresent(available -> words.put("available", amount(available)));

@@ -12,8 +12,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * A language that does not exist, made from a real one to test screens and paper: letters have accents, and with vowels,
- * n and s doubled words are some 40 % longer. Words without an accent on a screen did not come from the content.
+ * A language that does not exist, made from a real one to test screens and paper: letters have accents, and words
+ * are some 40 % longer because vowels, n and s are doubled. Words on a screen without an accent did not come from the
+ * content.
  */
 public final class PseudoLocale {
     /** Its tag; private use by BCP 47. */
@@ -41,7 +42,7 @@ public final class PseudoLocale {
                 .map(word -> new GlossaryWord(word.id(), ofWords(word.word()), ofWords(word.means()),
                         word.also().stream().map(PseudoLocale::ofWords).toList(), word.topic()))
                 .toList();
-        return new Library(LANGUAGE, explainers, glossary);
+        return new Library(LANGUAGE, explainers, glossary, library.pictures());
     }
 
     private static Explainer of(Explainer explainer) {

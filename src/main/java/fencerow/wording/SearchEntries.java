@@ -120,7 +120,7 @@ public record SearchEntries(
 
     /** Whether a trade word names the topic itself and not a part of it. */
     private static boolean isNameOf(GlossaryWord word, TopicId topic, String title) {
-        Set<String> called = new HashSet<>(Set.of(plain(topic.value()), plain(title)));
+        Set<String> called = new HashSet<>(List.of(plain(topic.value()), plain(title)));
         return topic.value().startsWith(word.id())
                 || word.id().startsWith(topic.value())
                 || Stream.concat(Stream.of(word.word()), word.also().stream())

@@ -20,9 +20,10 @@ class MutatedFilesTest {
     private static final int READINGS = 60;
     private static final Duration HANGS = Duration.ofMinutes(2);
     private static final List<String> BITS = List.of(
-            ":", "- ", "[", "]", "{", "}", "\"", "'", "#", "&a ", "*a ", "!t ", "|", ">", "---\n", "...\n", "\n", "\t", " ", ",",
-            "%", "@", "?", "\u0000", "\uFEFF", "\u2028", "\uD83D\uDE9C", "![a](b)", "<b>", "](topic:", "**", "| - |", "0x1f",
-            "1e999", "-1", "99999999999999999999", "NaN", "~", "null", "yes", "{count, plural, other {", "1/0 in", "  ");
+            ":", "- ", "[", "]", "{", "}", "\"", "'", "#", "&a ", "*a ", "!t ", "|", ">", "---\n", "...\n", "\n", "\t",
+            " ", ",", "%", "@", "?", "\u0000", "\uFEFF", "\u2028", "\uD83D\uDE9C", "![a](b)", "<b>", "](topic:", "**",
+            "| - |", "0x1f", "1e999", "-1", "99999999999999999999", "NaN", "~", "null", "yes",
+            "{count, plural, other {", "1/0 in", "  ");
 
     @TempDir
     private Path folder;

@@ -55,8 +55,9 @@ class ShippedContentTest {
                     missing.add(id + " has no words " + part);
                 }
             }
-            if (content.showroom().quiz().questions().stream().noneMatch(question ->
-                    question.kind() == QuizQuestion.Kind.BELIEF && question.feature().equals(Optional.of(feature.id())))) {
+            if (content.showroom().quiz().questions().stream()
+                    .filter(question -> question.kind() == QuizQuestion.Kind.BELIEF)
+                    .noneMatch(question -> question.feature().equals(Optional.of(feature.id())))) {
                 missing.add(id + " has no belief question");
             }
             if (content.showroom().composer().templates().stream().noneMatch(line ->

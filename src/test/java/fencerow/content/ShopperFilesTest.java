@@ -13,6 +13,7 @@ import fencerow.terms.QuestionId;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,7 +44,8 @@ class ShopperFilesTest {
                 "answers: {jobs: [mow-lawn, move-pallets], tools: forks, door-height: 7 ft, budget: 18000 USD,\n"
                         + "  heaviest-lift: not-sure}"));
         assertEquals(Map.of(
-                new QuestionId("jobs"), new Answer.Chosen(List.of(new OptionId("mow-lawn"), new OptionId("move-pallets"))),
+                new QuestionId("jobs"), new Answer.Chosen(
+                        List.of(new OptionId("mow-lawn"), new OptionId("move-pallets"))),
                 new QuestionId("tools"), Answer.Chosen.of("forks"),
                 new QuestionId("door-height"), new Answer.Measured(new Amount(Dimension.LENGTH, 7 * 0.3048)),
                 new QuestionId("budget"), new Answer.Measured(new Amount(Dimension.MONEY, 18000)),
@@ -67,9 +69,16 @@ class ShopperFilesTest {
 
     @Test
     void anAmountBeyondTheKiosksOwnIsTakenWithAWarning() {
-        Reading<Answers> reading = answers("answers: {mown-area: 40 ac}");
-        assertEquals(1, TinyContent.good(reading).byQuestion().size());
+        Reading<Answers> reading = answers("answers: {jobs: [mow-lawn], mown-area: 40 ac}");
+        assertEquals(2, TinyContent.good(reading).byQuestion().size());
         assertEquals(1, reading.warnings().size());
+    }
+
+    @Test
+    void anAnswerThatNobodyWouldAskForIsNamed() {
+        assertEquals(List.of("shopper.yaml:1: with these answers nobody asks [mown-area]; "
+                + "take it out, or answer the question it hangs on"), answers("answers: {mown-area: 4 ac}").warnings()
+                .stream().map(problem -> problem.toString().replace(folder + "/", "")).toList());
     }
 
     @Test
@@ -80,17 +89,21 @@ class ShopperFilesTest {
 
     @Test
     void beliefsAreOptionsAndNotSure() {
-        Beliefs beliefs = TinyContent.good(beliefs("beliefs: {quick-attach: comes-with-it, loader: not-sure}"));
+        Beliefs beliefs = TinyContent.good(beliefs("beliefs: {quick-attach: comes-with-it, loader: not-sure,\n"
+                + "  roll-bar: {option: can-be-added, sure: true}}"));
         assertEquals(Map.of(
                 new QuestionId("quick-attach"), Belief.of(new OptionId("comes-with-it")),
-                new QuestionId("loader"), Belief.NOT_SURE), beliefs.byQuestion());
+                new QuestionId("loader"), Belief.NOT_SURE,
+                new QuestionId("roll-bar"), new Belief(Optional.of(new OptionId("can-be-added")), true)),
+                beliefs.byQuestion());
     }
 
     @Test
     void whatIsWrongWithBeliefsIsAllNamed() {
         assertEquals(List.of(
                 "shopper.yaml:2: there is no quiz question [quickattach]; did you mean [quick-attach]?",
-                "shopper.yaml:3: the quiz question [loader] has no option [come-with-it]; did you mean [comes-with-it]?"),
+                "shopper.yaml:3: the quiz question [loader] has no option [come-with-it]; "
+                        + "did you mean [comes-with-it]?"),
                 problems(beliefs("beliefs:\n  quickattach: not-sure\n  loader: come-with-it\n")));
     }
 
@@ -102,7 +115,8 @@ class ShopperFilesTest {
 
     @Test
     void anEmptyFileIsNamed() {
-        assertEquals(List.of("shopper.yaml:1: the file is empty; write answers: {...}"), problems(answers("# nothing")));
+        assertEquals(
+                List.of("shopper.yaml:1: the file is empty; write answers: {...}"), problems(answers("# nothing")));
     }
 
     @Test

@@ -43,7 +43,13 @@ class WarningsTest {
     void aFeatureWithoutQuizQuestion() {
         expect("content/features.yaml:14: no quiz question is about the feature [roll-bar]",
                 tiny().replace("content/quiz.yaml",
-                                "- id: roll-bar\n  kind: belief\n  feature: roll-bar\n  key: comes-with-it\n  wrong: 0.3\n",
+                                """
+                                - id: roll-bar
+                                  kind: belief
+                                  feature: roll-bar
+                                  key: comes-with-it
+                                  wrong: 0.3
+                                """,
                                 "")
                         .replace("content/en/explainers/roll-bar.md", "quiz: roll-bar\n", "")
                         .replace("content/en/words.yaml", "  roll-bar:\n    ask: \"Does it come with a roll bar?\"\n"

@@ -63,6 +63,9 @@ final class LayoutRules {
         if (node instanceof Touch touch && !touch.getStyleClass().contains(Styles.SCRIM)) {
             targets.add(touch);
         }
+        if (node instanceof Label label && label.getText().isEmpty()) {
+            return;
+        }
         if (node instanceof Label || node instanceof Text || node instanceof Paragraph) {
             words.add(node);
         } else if (node instanceof Parent parent) {
@@ -71,7 +74,7 @@ final class LayoutRules {
     }
 
     private void checkWords(Node node) {
-        if (node instanceof Label label && !label.getText().isEmpty()) {
+        if (node instanceof Label label) {
             Text shown = (Text) label.lookup(".text");
             if (!shown.getText().equals(label.getText())) {
                 broken.add("cut off: [" + label.getText() + "] to [" + shown.getText() + "]");

@@ -1,9 +1,14 @@
 package fencerow.kiosk;
 
+import fencerow.kiosk.explainer.WordSheet;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
-import fencerow.kiosk.kit.Words;
+import fencerow.terms.Stop;
+import fencerow.terms.TopicId;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
@@ -11,14 +16,43 @@ import java.util.function.Consumer;
  *
  * @param name    of the picture
  * @param prepare leads the frame, which shows the start page of a new visit, to the screen
+ * @param then    what is touched there
  */
-record WalkPlace(String name, Consumer<Frame> prepare) {
+record WalkPlace(String name, Consumer<Frame> prepare, Consumer<Shown> then) {
+    /** Where nothing is touched. */
+    WalkPlace(String name, Consumer<Frame> prepare) {
+        this(name, prepare, shown -> {});
+    }
+
     static List<WalkPlace> all() {
-        return List.of(
+        List<WalkPlace> all = new ArrayList<>(MatchPlaces.all());
+        all.addAll(List.of(
                 at("attract", new Place.Attract()),
                 at("home", new Place.Home()),
-                new WalkPlace("help", frame -> frame.lay(frame.say("strip.help"),
-                        Words.body(frame.say("help.privacy")))));
+                at("topics", Place.Topics.FIRST),
+                at("topics-stop", new Place.Topics(Optional.of(Stop.HYDRAULICS), Optional.empty(), 0)),
+                at("search", Place.Topics.SEARCH),
+                at("search-found", new Place.Topics(Optional.empty(), Optional.of("bucket"), 0)),
+                at("search-nothing", new Place.Topics(Optional.empty(), Optional.of("qqqqq"), 0)),
+                at("topic", topic("quick-attach", 0)),
+                at("topic-middle", topic("rear-remotes", 0.5)),
+                at("topic-end", topic("liquid-ballast", 1)),
+                at("topic-table", topic("resale", 0.5)),
+                at("staff", new Place.Staff()),
+                new WalkPlace("staff-open", frame -> frame.go(new Place.Staff()),
+                        shown -> Rooms.PIN.codePoints().mapToObj(Character::toString).forEach(shown::touch)),
+                new WalkPlace("asking", frame -> frame.go(Place.Topics.FIRST), shown -> {
+                    shown.clock().pass(Duration.ofMinutes(1).plusSeconds(20));
+                    shown.frame().tick();
+                }),
+                new WalkPlace("word", frame -> WordSheet.lay(frame, "pto")),
+                new WalkPlace("help", frame -> frame.go(Place.Topics.FIRST),
+                        shown -> shown.touch(shown.frame().say("strip.help")))));
+        return all;
+    }
+
+    private static Place.Topic topic(String id, double scroll) {
+        return new Place.Topic(new TopicId(id), scroll);
     }
 
     /** The screen of a place, in a new visit. */

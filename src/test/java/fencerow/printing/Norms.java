@@ -48,7 +48,8 @@ final class Norms {
                 assertTrue(left >= MARGIN - 0.1 && left + letter.getWidthDirAdj() <= box.getWidth() - MARGIN + 0.1
                                 && letter.getYDirAdj() - letter.getHeightDir() >= MARGIN - 0.1
                                 && bottom >= MARGIN - 0.1,
-                        () -> where + ": [" + letter.getUnicode() + "] stands in the margin at " + left + ", " + bottom);
+                        () -> where + ": [" + letter.getUnicode() + "] stands in the margin at " + left + ", "
+                                + bottom);
             }
         }
     }

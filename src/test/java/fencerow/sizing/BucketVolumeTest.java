@@ -59,8 +59,8 @@ class BucketVolumeTest {
     void paverPalletIsWhatItsStonesWeigh() {
         double pounds = 100 * 2.375 / 12 * 140;
         assertEquals(2771, pounds, 1);
-        assertTrue(CommonLoad.PAVER_PALLET.mass().low().toPounds() < pounds);
-        assertTrue(CommonLoad.PAVER_PALLET.mass().high().toPounds() > pounds);
+        assertTrue(UsualLoad.PAVER_PALLET.mass().low().toPounds() < pounds);
+        assertTrue(UsualLoad.PAVER_PALLET.mass().high().toPounds() > pounds);
     }
 
     /** Loads of known size agree with their bulletin: Bale Weight, E-319; a quarter of a cord of red oak. */
@@ -68,11 +68,11 @@ class BucketVolumeTest {
     void commonLoadsAgreeWithTheirTables() {
         double bale4 = RoundBale.mass(Length.ofFeet(4), Length.ofFeet(4), RoundBale.TYPICAL).toPounds();
         double bale5 = RoundBale.mass(Length.ofFeet(5), Length.ofFeet(5), RoundBale.TYPICAL).toPounds();
-        assertEquals(bale4, CommonLoad.ROUND_BALE_4_BY_4.mass().low().toPounds(), 1);
-        assertEquals(bale5, CommonLoad.ROUND_BALE_5_BY_5.mass().low().toPounds(), 1);
-        CommonLoad wood = CommonLoad.FIREWOOD_QUARTER_CORD;
+        assertEquals(bale4, UsualLoad.ROUND_BALE_4_BY_4.mass().low().toPounds(), 1);
+        assertEquals(bale5, UsualLoad.ROUND_BALE_5_BY_5.mass().low().toPounds(), 1);
+        UsualLoad wood = UsualLoad.FIREWOOD_QUARTER_CORD;
         assertEquals(Firewood.RED_OAK.dryCord().low().toPounds() / 4, wood.mass().low().toPounds(), 1);
         assertEquals(Firewood.RED_OAK.greenCord().high().toPounds() / 4, wood.mass().high().toPounds(), 1);
-        assertEquals(30, CommonLoad.ROUND_BALE_5_BY_5.center().toInches(), 1e-9);
+        assertEquals(30, UsualLoad.ROUND_BALE_5_BY_5.center().toInches(), 1e-9);
     }
 }

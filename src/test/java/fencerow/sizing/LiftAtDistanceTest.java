@@ -65,6 +65,26 @@ class LiftAtDistanceTest {
     }
 
     @Test
+    void aLoadIsLiftedJustAsFarOutAsItsReach() {
+        Draws.forAll(draws -> {
+            LiftAtDistance lift = LiftAtDistance.fromReach(draws.kilograms(500, 2000), draws.meters(1.2, 2.4));
+            Carried forks = new Carried(draws.kilograms(0, 150), draws.meters(0, 0.5));
+            Mass load = lift.payload(draws.meters(0, 0.6), forks);
+            Length reach = lift.reachFor(load, forks).orElseThrow();
+            assertEquals(load.si(), lift.payload(reach, forks).si(), 1e-6);
+            Mass tooHeavy = new Mass(lift.payload(new Length(0), forks).si() + 1);
+            assertTrue(lift.reachFor(tooHeavy, forks).isEmpty());
+        });
+    }
+
+    @Test
+    void aLinkageThatLosesNothingLiftsAsFarAsIsAnswered() {
+        Mass both = Mass.ofPounds(1000);
+        LiftAtDistance lift = LiftAtDistance.fromRatings(both, both, Length.ofMillimeters(500));
+        assertEquals(1, lift.reachFor(Mass.ofPounds(900)).orElseThrow().toMeters(), 1e-12);
+    }
+
+    @Test
     void nothingIsLeftUnderTooHeavyATool() {
         LiftAtDistance lift = LiftAtDistance.fromReach(Mass.ofPounds(700), Length.ofInches(60));
         assertEquals(0, lift.payload(Length.ofInches(10), new Carried(Mass.ofPounds(800), Length.ofInches(5))).si());

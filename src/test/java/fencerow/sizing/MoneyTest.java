@@ -95,7 +95,7 @@ class MoneyTest {
                 .toDollars();
     }
 
-    /** List 110,000 x 23 % left is 25,300; off a price of 93,500 that is 68,200: Iowa State, an earlier edition, p. 3. */
+    /** List 110,000 x 23 % left is 25,300; off a price of 93,500 that is 68,200: Iowa State, earlier edition. */
     @Test
     void depreciationOfTheBulletinsTractor() {
         Money left = Money.ofDollars(110_000 * Ratio.ofPercent(23).si());

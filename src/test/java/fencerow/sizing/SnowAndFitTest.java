@@ -32,7 +32,8 @@ class SnowAndFitTest {
             Density settled = Density.ofKilogramsPerCubicMeter(draws.between(200, 500));
             Length ridge = draws.meters(5, 200);
             double h = SnowCover.ridgeHeight(cleared, fresh, settled, ridge).si();
-            assertEquals(cleared.si() * fresh.si(), h * h * ridge.si() * settled.si(), 1e-6 * cleared.si() * fresh.si());
+            double mass = cleared.si() * fresh.si();
+            assertEquals(mass, h * h * ridge.si() * settled.si(), 1e-6 * mass);
         });
     }
 

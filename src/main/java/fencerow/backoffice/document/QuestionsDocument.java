@@ -111,7 +111,7 @@ public record QuestionsDocument(String language, List<QuestionEntry> questions) 
 
     private static RangeEntry range(Question.Scale scale) {
         return new RangeEntry(
-                Words.id(scale.dimension()),
+                scale.dimension().id(),
                 scale.dimension().symbol(),
                 Numbers.si(scale.from()),
                 Numbers.si(scale.to()),

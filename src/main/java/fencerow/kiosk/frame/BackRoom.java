@@ -57,6 +57,11 @@ public final class BackRoom {
         workers.execute(task);
     }
 
+    /** Whether the work that asks has been dropped meanwhile; long work asks now and then, and stops. */
+    public static boolean isDropped() {
+        return Thread.currentThread().isInterrupted();
+    }
+
     /** Drops the work at the desk, if there is any. */
     public void cancel(String desk) {
         FutureTask<?> task = desks.remove(desk);

@@ -4,8 +4,9 @@ import fencerow.explainers.Library;
 import fencerow.kiosk.kit.Scale;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.TextSize;
-import fencerow.kiosk.kit.Theme;
 import fencerow.visit.Visit;
+import fencerow.wording.Phrases;
+import fencerow.wording.Quantities;
 import fencerow.wording.Texts;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -51,14 +52,6 @@ public final class Frame {
     private Optional<Screen> screen = Optional.empty();
     private Subscription inScene = Subscription.EMPTY;
 
-    /**
-     * What staff can do with the kiosk as a whole.
-     *
-     * @param restart reads the content again
-     * @param close   ends the kiosk
-     */
-    public record Doors(Runnable restart, Runnable close) {}
-
     /** Furnishes a frame; {@link #show} puts it into a scene. */
     public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors) {
         this.premises = premises;
@@ -84,7 +77,8 @@ public final class Frame {
     }
 
     /** Lets go of the scene and drops all work; the frame is of no use any more. */
-    void leave() {
+    public void leave() {
+        screen.ifPresent(Screen::left);
         backRoom.endVisit();
         inScene.unsubscribe();
     }
@@ -117,6 +111,12 @@ public final class Frame {
         return texts().get("kiosk." + key, arguments);
     }
 
+    /** Sentences in the shopper's language and units. */
+    public Phrases phrases() {
+        Quantities quantities = new Quantities(texts().locale(), comfort.metric());
+        return new Phrases(texts(), quantities::show);
+    }
+
     /** The explainers in the shopper's language. */
     public Library library() {
         return premises.library(comfort.language());
@@ -134,8 +134,12 @@ public final class Frame {
 
     /** Whether the screen is wider than high. */
     public boolean isLandscape() {
-        Scene scene = root.getScene();
-        return scene == null || scene.getWidth() >= scene.getHeight();
+        return Look.isLandscape(root.getScene());
+    }
+
+    /** How wide the screen is in ems: how much room there is for words. */
+    public double widthInEms() {
+        return root.getScene().getWidth() / scale.em();
     }
 
     /** Everything answered so far. */
@@ -273,15 +277,7 @@ public final class Frame {
     }
 
     private void restyle() {
-        Scene scene = root.getScene();
-        scale = Scale.of(premises.settings().panel().diagonalMetres(), Math.max(1, scene.getWidth()),
-                Math.max(1, scene.getHeight()), comfort.textSize());
-        root.getStyleClass().setAll("root", Styles.SHELL, isLandscape() ? Styles.LANDSCAPE : Styles.PORTRAIT,
-                Styles.TEXT_SIZE + comfort.textSize().id());
-        if (comfort.highContrast()) {
-            root.getStyleClass().add(Styles.HIGH_CONTRAST);
-        }
-        scene.setUserAgentStylesheet(Theme.stylesheet(scale, comfort.highContrast()));
+        scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
     }
 
     private void open(Trail next) {

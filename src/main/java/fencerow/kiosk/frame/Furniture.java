@@ -1,19 +1,21 @@
 package fencerow.kiosk.frame;
 
-import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
+import fencerow.kiosk.kit.Flanks;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Styles;
+import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
-import javafx.geometry.Pos;
+import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.layout.BorderPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 
 /** What stays the same around every screen: the heading with the way back, and the strip at the foot. */
 final class Furniture {
+    /** From this width, in ems, both buttons of the heading say in words what they do. */
+    private static final double ROOM_FOR_WORDS = 36;
+
     private final Frame frame;
     private final BorderPane pane = new BorderPane();
 
@@ -38,15 +40,22 @@ final class Furniture {
         pane.setCenter(room);
     }
 
+    private Touch homeButton() {
+        String name = frame.say("header.home");
+        Runnable home = () -> frame.go(new Place.Home());
+        return frame.widthInEms() < ROOM_FOR_WORDS
+                ? Buttons.icon(Icon.HOME, name, home)
+                : Buttons.quiet(Icon.HOME, name, home);
+    }
+
     private Node header(Screen screen) {
         boolean home = screen.place() instanceof Place.Home;
-        Label title = Words.title(screen.title());
-        HBox row = home
-                ? Boxes.row(Boxes.growing(title))
-                : Boxes.row(Buttons.quiet(Icon.BACK, frame.say("header.back"), frame::back), Boxes.growing(title),
-                        Buttons.quiet(Icon.HOME, frame.say("header.home"), () -> frame.go(new Place.Home())));
+        Optional<Node> back = home
+                ? Optional.empty()
+                : Optional.of(Buttons.quiet(Icon.BACK, frame.say("header.back"), frame::back));
+        Flanks row = new Flanks(frame.scale(), back, Words.title(screen.title()),
+                home ? Optional.empty() : Optional.of(homeButton()));
         row.getStyleClass().add(Styles.HEADER);
-        row.setAlignment(Pos.CENTER_LEFT);
         return row;
     }
 }

@@ -55,7 +55,7 @@ public final class KioskWindow {
     public record Content(
             Supplier<Opening> opening,
             ScreenMaker screens,
-            BiFunction<Opening.Closed, Frame.Doors, Parent> wrong) {}
+            BiFunction<Opening.Closed, Doors, Parent> wrong) {}
 
     /**
      * Makes the window; nothing is shown yet.
@@ -164,7 +164,7 @@ public final class KioskWindow {
 
     private void show(Opening opening) {
         frame.ifPresent(Frame::leave);
-        Frame.Doors doors = new Frame.Doors(this::read, this::close);
+        Doors doors = new Doors(this::read, this::close);
         if (opening instanceof Opening.Open open) {
             Frame next = new Frame(
                     open.premises(), content.screens(), new BackRoom(workers, Platform::runLater), clock, doors);

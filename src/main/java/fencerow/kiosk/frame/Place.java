@@ -1,10 +1,13 @@
 package fencerow.kiosk.frame;
 
+import fencerow.terms.MachineClass;
 import fencerow.terms.QuestionId;
 import fencerow.terms.Stop;
 import fencerow.terms.TopicId;
 import fencerow.terms.UnitId;
+import fencerow.visit.Visit;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Where a shopper can be in the kiosk. A place is a value: opening it again shows the same screen in the same state, so
@@ -66,10 +69,23 @@ public sealed interface Place {
      * The questionnaire.
      *
      * @param question the question shown; the next open one if empty
+     * @param skipped  questions passed over on this way through
+     * @param alone    whether only this answer is to be changed, so that the shopper goes back after it
      */
-    record Questions(Optional<QuestionId> question, double scroll) implements Place {
+    record Questions(Optional<QuestionId> question, Set<QuestionId> skipped, boolean alone, double scroll)
+            implements Place {
         /** The next open question. */
-        public static final Questions NEXT = new Questions(Optional.empty(), 0);
+        public static final Questions NEXT = new Questions(Optional.empty(), Set.of(), false, 0);
+
+        /** Copies the set. */
+        public Questions {
+            skipped = Set.copyOf(skipped);
+        }
+
+        /** One question, to change the answer to it. */
+        public static Questions only(QuestionId question) {
+            return new Questions(Optional.of(question), Set.of(), true, 0);
+        }
 
         @Override
         public String key() {
@@ -77,10 +93,25 @@ public sealed interface Place {
         }
     }
 
-    /** Which units suit. */
-    record Results(double scroll) implements Place {
+    /** Every question with its answer. */
+    record AllAnswers(double scroll) implements Place {
         /** From the top. */
-        public static final Results TOP = new Results(0);
+        public static final AllAnswers TOP = new AllAnswers(0);
+
+        @Override
+        public String key() {
+            return "answers";
+        }
+    }
+
+    /**
+     * Which units suit.
+     *
+     * @param all whether all of them are shown rather than the first few
+     */
+    record Results(boolean all, double scroll) implements Place {
+        /** The first few, from the top. */
+        public static final Results TOP = new Results(false, 0);
 
         @Override
         public String key() {
@@ -113,6 +144,59 @@ public sealed interface Place {
     }
 
     /**
+     * A salesperson and a shopper talk it over: what if.
+     *
+     * @param before the visit as it was when they began, to go back to
+     */
+    record Guide(Visit before, double scroll) implements Place {
+        @Override
+        public String key() {
+            return "guide";
+        }
+    }
+
+    /**
+     * Another seller's tractor: telling of it, then seeing it beside the ones here.
+     *
+     * @param size picked while nothing else is told yet
+     */
+    record SecondQuote(Step step, Optional<MachineClass> size, double scroll) implements Place {
+        /** The first step. */
+        public static final SecondQuote FIRST = of(Step.MACHINE);
+
+        /** A step, from the top. */
+        public static SecondQuote of(Step step) {
+            return new SecondQuote(step, Optional.empty(), 0);
+        }
+
+        /** Steps of telling. */
+        public enum Step {
+            /** Size, age and hours. */
+            MACHINE,
+            /** What the seller asks. */
+            PRICE,
+            /** What is on it. */
+            EQUIPMENT,
+            /** Beside the best one here. */
+            BESIDE;
+
+            /** The step after this; the last is its own next. */
+            public Step next() {
+                return switch (this) {
+                    case MACHINE -> PRICE;
+                    case PRICE -> EQUIPMENT;
+                    case EQUIPMENT, BESIDE -> BESIDE;
+                };
+            }
+        }
+
+        @Override
+        public String key() {
+            return "quote";
+        }
+    }
+
+    /**
      * The quiz.
      *
      * @param question the question shown; the one with the most at stake if empty
@@ -129,6 +213,17 @@ public sealed interface Place {
         @Override
         public String key() {
             return "quiz";
+        }
+    }
+
+    /** What the quiz has shown so far. */
+    record QuizSummary(double scroll) implements Place {
+        /** From the top. */
+        public static final QuizSummary TOP = new QuizSummary(0);
+
+        @Override
+        public String key() {
+            return "quiz-summary";
         }
     }
 

@@ -22,9 +22,9 @@ final class Strip {
     private static final QuestionId JOBS = new QuestionId("jobs");
 
     private final Frame frame;
-    private final Label jobs = count();
-    private final Label musts = count();
-    private final Label ready = count();
+    private final Label jobs = Words.of("count", "");
+    private final Label musts = Words.of("further-count", "");
+    private final Label ready = Words.of("further-count", "");
     private final Node node;
 
     Strip(Frame frame) {
@@ -43,10 +43,6 @@ final class Strip {
         return node;
     }
 
-    private static Label count() {
-        return Words.of("count", "");
-    }
-
     private void tell(Visit visit) {
         jobs.setText(frame.say("strip.jobs", Map.of("count", visit.answers().chosen(JOBS).size())));
     }
@@ -54,7 +50,9 @@ final class Strip {
     private void tell(Optional<Outlook> outlook) {
         outlook.ifPresent(known -> {
             musts.setText(frame.say("strip.musts", Map.of("count", known.needs().musts().size())));
-            ready.setText(frame.say("strip.ready", Map.of("count", known.ranking().ready().size())));
+            boolean asked = !known.needs().requirements().isEmpty();
+            int count = asked ? known.ranking().ready().size() : known.ranking().matches().size();
+            ready.setText(frame.say(asked ? "strip.ready" : "strip.here", Map.of("count", count)));
         });
     }
 
@@ -88,6 +86,6 @@ final class Strip {
                 Words.body(frame.say("help." + frame.here().key())),
                 Words.body(frame.say("help.strip")),
                 Words.small(frame.say("help.privacy")),
-                Buttons.quiet(Icon.STAFF, frame.say("help.staff"), () -> frame.go(new Place.Staff()))));
+                Buttons.quiet(Icon.STAFF, frame.say("help.staff-door"), () -> frame.go(new Place.Staff()))));
     }
 }

@@ -41,7 +41,8 @@ public enum Icon {
     STAFF(Material2OutlinedMZ.VPN_KEY),
     MONEY(Material2OutlinedMZ.PAYMENTS),
     NOT_SURE(Material2OutlinedAL.HELP_OUTLINE),
-    UNDO(Material2OutlinedMZ.UNDO);
+    UNDO(Material2OutlinedMZ.UNDO),
+    TALK(Material2OutlinedAL.FORUM);
 
     private final Ikon ikon;
 

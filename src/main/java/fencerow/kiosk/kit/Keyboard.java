@@ -64,8 +64,9 @@ public final class Keyboard extends Pane {
         rows.get(2).add(new Key(new Touch(names.backspace(), Icon.BACKSPACE.node(), backspace)
                 .styled(Styles.KEY, "key-wide"), 2));
         rows.add(List.of(
-                new Key(letters ? word(names.further(), () -> show(FURTHER)) : word(names.letters(), () -> show(LETTERS)),
-                        2.5),
+                new Key(letters
+                        ? word(names.further(), () -> show(FURTHER))
+                        : word(names.letters(), () -> show(LETTERS)), 2.5),
                 new Key(word(names.space(), () -> typed.accept(" ")), 5)));
         getChildren().setAll(rows.stream().flatMap(List::stream).map(Key::touch).toArray(Node[]::new));
         requestLayout();

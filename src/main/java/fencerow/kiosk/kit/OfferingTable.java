@@ -30,8 +30,9 @@ public final class OfferingTable extends VBox {
         sign.getStyleClass().addAll("offering-sign", line.offering().id());
         Label name = Words.of("offering-class", line.machineClass());
         Label words = Words.of("offering-words", line.words());
-        VBox both = new VBox(name, words);
-        HBox row = new HBox(sign, Boxes.growing(both));
+        name.setPrefWidth(1);
+        words.setPrefWidth(1);
+        HBox row = new HBox(sign, Boxes.growing(name), Boxes.growing(words));
         row.getStyleClass().add("offering-row");
         row.setAlignment(Pos.CENTER_LEFT);
         return row;

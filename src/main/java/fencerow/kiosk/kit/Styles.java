@@ -6,6 +6,7 @@ public final class Styles {
     public static final String SHELL = "shell";
     public static final String PORTRAIT = "portrait";
     public static final String LANDSCAPE = "landscape";
+    public static final String USUAL_CONTRAST = "usual-contrast";
     public static final String HIGH_CONTRAST = "high-contrast";
     /** Followed by the text size's id. */
     public static final String TEXT_SIZE = "text-";

@@ -1,6 +1,15 @@
 package fencerow.kiosk.kit;
 
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import javafx.css.CssMetaData;
 import javafx.css.PseudoClass;
+import javafx.css.SimpleStyleableDoubleProperty;
+import javafx.css.Styleable;
+import javafx.css.StyleableDoubleProperty;
+import javafx.css.StyleableProperty;
+import javafx.css.converter.SizeConverter;
 import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
@@ -16,10 +25,19 @@ import javafx.scene.layout.StackPane;
  * inside it, never when it is put down; sliding off, or dragging the page, calls the touch off. Any content, however
  * its words wrap. Keys: Enter and Space.
  */
-public class Touch extends StackPane {
+public class Touch extends StackPane implements Held {
     private static final PseudoClass ARMED = PseudoClass.getPseudoClass(Styles.ARMED);
     private static final PseudoClass SELECTED = PseudoClass.getPseudoClass(Styles.SELECTED);
 
+    private static final CssMetaData<Touch, Number> LEAST_WIDTH = floor("-least-width", touch -> touch.leastWidth);
+    private static final CssMetaData<Touch, Number> LEAST_HEIGHT = floor("-least-height", touch -> touch.leastHeight);
+    private static final List<CssMetaData<? extends Styleable, ?>> STYLEABLE =
+            Stream.concat(getClassCssMetaData().stream(), Stream.of(LEAST_WIDTH, LEAST_HEIGHT)).toList();
+
+    private final StyleableDoubleProperty leastWidth =
+            new SimpleStyleableDoubleProperty(LEAST_WIDTH, this, "least width");
+    private final StyleableDoubleProperty leastHeight =
+            new SimpleStyleableDoubleProperty(LEAST_HEIGHT, this, "least height");
     private final Runnable action;
     private boolean down;
     private boolean selected;
@@ -44,6 +62,48 @@ public class Touch extends StackPane {
         disabledProperty().addListener((property, was, is) -> letGo());
     }
 
+    private static CssMetaData<Touch, Number> floor(
+            String name, Function<Touch, StyleableProperty<Number>> property) {
+        return new CssMetaData<>(name, SizeConverter.getInstance(), 0) {
+            @Override
+            public boolean isSettable(Touch touch) {
+                return true;
+            }
+
+            @Override
+            public StyleableProperty<Number> getStyleableProperty(Touch touch) {
+                return property.apply(touch);
+            }
+        };
+    }
+
+    @Override
+    public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
+        return STYLEABLE;
+    }
+
+    // At least as large as the theme says, and never so small that its words are cut off.
+
+    @Override
+    protected double computeMinWidth(double height) {
+        return leastWidth.get();
+    }
+
+    @Override
+    protected double computePrefWidth(double height) {
+        return Math.max(leastWidth.get(), super.computePrefWidth(height));
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return computePrefHeight(width);
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return Math.max(leastHeight.get(), super.computePrefHeight(width));
+    }
+
     /** With style classes. */
     public Touch styled(String... classes) {
         getStyleClass().addAll(classes);
@@ -63,7 +123,7 @@ public class Touch extends StackPane {
         return selected;
     }
 
-    /** Calls off the touch in progress: the finger turned out to drag the page. */
+    @Override
     public final void letGo() {
         arm(false);
     }

@@ -16,7 +16,7 @@ public final class VerdictBadge extends HBox {
         getChildren().setAll(icon(verdict).node(), label);
     }
 
-    private static Icon icon(Verdict verdict) {
+    static Icon icon(Verdict verdict) {
         return switch (verdict) {
             case READY -> Icon.CHECK;
             case READY_ONCE_EQUIPPED -> Icon.BUILD;

@@ -9,11 +9,30 @@ public final class Words {
 
     /** Words of the style. */
     public static Label of(String style, String words) {
-        Label label = new Label(words);
+        Label label = new Line(words);
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
         label.getStyleClass().add(style);
         return label;
+    }
+
+    /**
+     * Measures for a width one pixel less than it gets: rounding could otherwise wrap a line more than was measured.
+     */
+    private static final class Line extends Label {
+        Line(String words) {
+            super(words);
+        }
+
+        @Override
+        protected double computePrefWidth(double height) {
+            return super.computePrefWidth(height) + 1;
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            return super.computePrefHeight(width > 1 ? width - 1 : width);
+        }
     }
 
     /** The largest words, one line on a screen. */

@@ -1,6 +1,6 @@
 package fencerow.kiosk.trouble;
 
-import fencerow.kiosk.frame.Frame;
+import fencerow.kiosk.frame.Doors;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
@@ -26,7 +26,7 @@ public final class TroubleView {
     private TroubleView() {}
 
     /** Lists the problems, with ways to try again and to close. */
-    public static Parent of(Opening.Closed closed, Frame.Doors doors) {
+    public static Parent of(Opening.Closed closed, Doors doors) {
         ResourceBundle words = ResourceBundle.getBundle("fencerow.kiosk.trouble", Locale.ENGLISH);
         VBox list = Boxes.stack(closed.problems().stream().map(Words::body).toList());
         VBox page = Boxes.stack(

@@ -1,0 +1,155 @@
+package fencerow.kiosk.ask;
+
+import fencerow.kiosk.frame.Frame;
+import fencerow.kiosk.kit.Boxes;
+import fencerow.kiosk.kit.Buttons;
+import fencerow.kiosk.kit.ChoiceTile;
+import fencerow.kiosk.kit.Columns;
+import fencerow.kiosk.kit.Icon;
+import fencerow.kiosk.kit.Page;
+import fencerow.kiosk.kit.Progress;
+import fencerow.kiosk.kit.Split;
+import fencerow.kiosk.kit.Styles;
+import fencerow.kiosk.kit.Touch;
+import fencerow.kiosk.kit.Words;
+import fencerow.needs.Question;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** Draws one question. */
+final class AskView {
+    private static final double MAIN_EMS = 30;
+    private static final double SIDE_EMS = 16;
+    private static final double JOB_EMS = 10.5;
+    private static final double OPTION_EMS = 14;
+    private static final double AMOUNT_EMS = 8;
+    private static final double STEP_EMS = 9;
+
+    private final Frame frame;
+    private final AskModel model;
+    private final AskModel.Touches touches;
+    private final Page page;
+    private final Map<String, ChoiceTile> tiles = new LinkedHashMap<>();
+    private final Label amount = Words.of(Styles.NUMBER, "");
+    private final Label count = Words.of("count-number", "");
+    private final Label fits = Words.body("");
+    private final Label settled = Words.small("");
+
+    AskView(Frame frame, double scroll, AskModel model, AskModel.Touches touches) {
+        this.frame = frame;
+        this.model = model;
+        this.touches = touches;
+        this.page = new Page(frame.scale(), scroll, frame.say("column.up"), frame.say("column.down"));
+        page.show(Boxes.loose(
+                new Progress(model.card().done(), model.card().done() + model.card().left(), model.card().progress()),
+                new Split(frame.scale(), question(), MAIN_EMS, side(), SIDE_EMS)));
+        frame.follow(model.given(), this::tell);
+        frame.follow(model.fits(), this::tellFits);
+        frame.follow(model.settled(), this::tellSettled);
+    }
+
+    Page page() {
+        return page;
+    }
+
+    private Node question() {
+        AskModel.Card card = model.card();
+        for (AskModel.Tile each : card.tiles()) {
+            Runnable pick = () -> touches.pick(each.key());
+            tiles.put(each.key(), isSeveral()
+                    ? ChoiceTile.several(each.words(), each.hint(), false, pick)
+                    : ChoiceTile.one(each.words(), each.hint(), false, pick));
+        }
+        VBox all = Boxes.stack(
+                Boxes.tight(Words.of("question", card.ask()), Words.of("question-why", card.why())),
+                new Columns(frame.scale(), tileEms(), mostColumns(), tiles.values()));
+        if (!card.steps().isEmpty()) {
+            all.getChildren().add(steps(card.steps()));
+        }
+        return all;
+    }
+
+    private boolean isSeveral() {
+        return model.card().choose() == Question.Choose.SEVERAL || model.card().choose() == Question.Choose.JOBS;
+    }
+
+    private double tileEms() {
+        return switch (model.card().choose()) {
+            case JOBS -> JOB_EMS;
+            case AMOUNT -> AMOUNT_EMS;
+            case ONE, SEVERAL -> OPTION_EMS;
+        };
+    }
+
+    private int mostColumns() {
+        return switch (model.card().choose()) {
+            case JOBS, AMOUNT -> 4;
+            case ONE -> 2;
+            case SEVERAL -> 3;
+        };
+    }
+
+    private Node steps(List<AskModel.Step> steps) {
+        StackPane value = new StackPane(amount);
+        value.getStyleClass().add("amount-value");
+        List<Touch> buttons = new ArrayList<>();
+        steps.forEach(step -> buttons.add(Buttons.secondary(
+                step.steps() < 0 ? Icon.MINUS : Icon.PLUS, step.words(), () -> touches.change(step.steps()))));
+        return Boxes.stack(value, new Columns(frame.scale(), STEP_EMS, 4, buttons));
+    }
+
+    private Node side() {
+        VBox box = Boxes.card(
+                Boxes.tight(count, fits), settled,
+                Buttons.secondary(Icon.FIT, frame.say("ask.results"), touches::results),
+                Buttons.quiet(Icon.LIST, frame.say("ask.answers"), touches::overview));
+        box.getStyleClass().add("side");
+        return box;
+    }
+
+    private void tell(AskModel.Given given) {
+        tiles.forEach((key, tile) -> tile.select(given.keys().contains(key)));
+        amount.setText(given.amount().orElse(frame.say("ask.no-amount")));
+        List<Touch> aside = new ArrayList<>();
+        aside.add(Buttons.secondary(Icon.NOT_SURE, frame.say("ask.not-sure"), touches::notSure)
+                .select(given.notSure()));
+        if (!model.card().alone()) {
+            aside.add(Buttons.secondary(frame.say("ask.skip"), touches::skip));
+        } else if (given.answered()) {
+            aside.add(Buttons.secondary(Icon.UNDO, frame.say("ask.take-back"), touches::takeBack));
+        }
+        page.showFoot(frame.scale(), aside, onward(given));
+    }
+
+    private List<Touch> onward(AskModel.Given given) {
+        boolean none = !given.answered() && model.card().choose() == Question.Choose.SEVERAL;
+        if (none) {
+            return List.of(Buttons.primary(Icon.FORWARD, frame.say("ask.none"), touches::next));
+        }
+        if (!given.answered()) {
+            return List.of();
+        }
+        return List.of(model.card().alone()
+                ? Buttons.primary(Icon.CHECK, frame.say("ask.done"), touches::next)
+                : Buttons.primary(Icon.FORWARD, frame.say("ask.next"), touches::next));
+    }
+
+    private void tellFits(Optional<AskModel.Fits> known) {
+        known.ifPresent(each -> {
+            count.setText(Integer.toString(each.count()));
+            fits.setText(each.words());
+        });
+    }
+
+    private void tellSettled(boolean isSettled) {
+        settled.setText(isSettled ? frame.say("ask.settled") : "");
+        settled.setManaged(isSettled);
+    }
+}

@@ -1,0 +1,54 @@
+package fencerow.kiosk.explainer;
+
+import fencerow.explainers.Block;
+import fencerow.explainers.GlossaryWord;
+import fencerow.kiosk.kit.OfferingTable;
+import fencerow.terms.QuestionId;
+import fencerow.terms.TopicId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the screen of an explainer shows.
+ *
+ * @param where    the stop of the walk around the tractor
+ * @param blocks   the text, its trade words linked at their first place
+ * @param offering lines of the table of offerings; empty if it is about no feature
+ * @param prices   ways to add the feature
+ * @param cautions what can hurt someone
+ * @param words    trade words linked in the text
+ * @param related  what is worth reading next
+ * @param quiz     the question to check oneself with
+ */
+record ExplainerModel(
+        String title,
+        String summary,
+        String where,
+        List<Block> blocks,
+        List<OfferingTable.Line> offering,
+        List<PriceLine> prices,
+        List<String> cautions,
+        List<GlossaryWord> words,
+        List<Related> related,
+        Optional<QuestionId> quiz) {
+    ExplainerModel {
+        blocks = List.copyOf(blocks);
+        offering = List.copyOf(offering);
+        prices = List.copyOf(prices);
+        cautions = List.copyOf(cautions);
+        words = List.copyOf(words);
+        related = List.copyOf(related);
+    }
+
+    /**
+     * One way to add the feature.
+     *
+     * @param name  of the add-on
+     * @param price in words
+     * @param by    who can fit it and how long that takes
+     */
+    record PriceLine(String name, String price, String by) {}
+
+    /** Another explainer. */
+    record Related(TopicId topic, String title) {}
+}

@@ -1,0 +1,71 @@
+package fencerow.kiosk.unit;
+
+import fencerow.kiosk.kit.Sign;
+import fencerow.kiosk.matching.UnitCard;
+import fencerow.terms.TopicId;
+import fencerow.wording.Bill;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One unit as it is shown.
+ *
+ * @param card     name, price and reasons
+ * @param says     what the verdict means
+ * @param bill     the price, line by line
+ * @param notes    about the price
+ * @param plan     how it is made ready, where it can be
+ * @param causes   why it cannot, where it cannot
+ * @param figures  its data sheet
+ * @param stops    what is on it, in walk-around order
+ * @param cautions of the work it is to do
+ */
+record UnitModel(
+        UnitCard card,
+        String says,
+        Bill bill,
+        List<String> notes,
+        Optional<PlanPart> plan,
+        List<String> causes,
+        List<Bill.Line> figures,
+        List<StopPart> stops,
+        List<String> cautions) {
+    UnitModel {
+        notes = List.copyOf(notes);
+        causes = List.copyOf(causes);
+        figures = List.copyOf(figures);
+        stops = List.copyOf(stops);
+        cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * How it is made ready.
+     *
+     * @param lines  what to fit and buy; empty if nothing
+     * @param better what is better for more money, where something is
+     * @param hours  of fitting, in words; empty if none
+     */
+    record PlanPart(List<PlanLine> lines, Optional<String> better, Optional<String> hours) {
+        PlanPart {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /** One thing to fit or buy: its price, and what to know about it. */
+    record PlanLine(String words, String price, Optional<String> about) {}
+
+    /** What is at one stop of the walk around the tractor. */
+    record StopPart(String name, List<FeatureLine> lines) {
+        StopPart {
+            lines = List.copyOf(lines);
+        }
+    }
+
+    /**
+     * How one feature stands.
+     *
+     * @param topic   the explainer that tells more
+     * @param matters whether the shopper's work or wishes touch it
+     */
+    record FeatureLine(TopicId topic, String name, Sign.Kind sign, String standing, boolean matters) {}
+}
