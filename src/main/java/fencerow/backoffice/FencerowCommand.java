@@ -27,7 +27,7 @@ import picocli.CommandLine.ScopeType;
 @Command(
         name = "fencerow",
         mixinStandardHelpOptions = true,
-        description = "What is standard on a tractor, which one in stock does the work, and what to check before buying.",
+        description = "What is standard on a tractor, which one here does the work, and what to check before you buy.",
         synopsisSubcommandLabel = "[COMMAND]",
         footer = {"", "Without a command, the kiosk opens.",
             "Exit codes: 0 fine; 1 something is wrong in a file, or nothing was found; 2 wrong use."})

@@ -1,7 +1,7 @@
 package fencerow.backoffice;
 
 import fencerow.backoffice.document.MatchDocument;
-import fencerow.backoffice.document.Reasons;
+import fencerow.backoffice.document.UnitReasons;
 import fencerow.match.Finding;
 import fencerow.match.Match;
 import fencerow.match.Plan;
@@ -53,6 +53,7 @@ final class MatchText {
             sheet.heading(words("match." + key));
             sheet.rows(2, requirements.stream()
                     .map(each -> List.of(phrases.requirement(each), phrases.because(each)))
+                    .distinct()
                     .toList());
         }
     }
@@ -61,11 +62,11 @@ final class MatchText {
         List<Match> shown = ranking.matches().stream().limit(most).toList();
         sheet.heading(words("match.units", Map.of("shown", shown.size(), "all", ranking.matches().size())));
         for (int i = 0; i < shown.size(); i++) {
-            unit(i + 1, shown.get(i));
+            unit(i + 1, shown.get(i), ranking);
         }
     }
 
-    private void unit(int rank, Match match) {
+    private void unit(int rank, Match match, Ranking ranking) {
         String verdict = phrases.texts().get("verdict." + match.verdict().id() + ".name");
         sheet.heading(words("match.unit", Map.of(
                 "rank", rank,
@@ -77,7 +78,7 @@ final class MatchText {
             sheet.line(4, phrases.score(match));
             sheet.rows(4, prices(match, feasible.best()));
         }
-        Reasons.of(match, phrases).stream().skip(1).forEach(reason -> sheet.point(4, reason));
+        UnitReasons.of(match, ranking, phrases).stream().skip(1).forEach(reason -> sheet.point(4, reason));
     }
 
     private List<List<String>> prices(Match match, Plan plan) {

@@ -24,19 +24,21 @@ public sealed interface Piece {
             if (look.tone() != Look.Tone.NONE && outline.contains(x, y)) {
                 return 0;
             }
-            double half = look.ink() == Look.Ink.NONE ? 0 : look.width() / 2;
-            return Math.max(0, outline.distance(x, y) - half);
+            return Math.max(0, outline.distance(x, y) - lineWidth() / 2);
+        }
+
+        private double lineWidth() {
+            return look.ink() == Look.Ink.NONE ? 0 : look.width();
         }
 
         /** How thick it is where it is thin: the width of a bare line; of what is filled, that of a disc or a bar. */
         double thickness() {
-            if (look.tone() == Look.Tone.NONE) {
-                return look.width();
-            }
             Bounds box = outline.bounds();
             double length = outline.length();
-            double across = length == 0 ? 0 : 4 * outline.area() / length;
-            return Math.min(across, Math.min(box.width(), box.height()));
+            if (look.tone() == Look.Tone.NONE || length == 0) {
+                return lineWidth();
+            }
+            return Math.min(4 * outline.area() / length, Math.min(box.width(), box.height())) + lineWidth();
         }
 
         /** How much of the drawing it takes up; what is not filled, all it encloses. */

@@ -52,8 +52,9 @@ class CheckCommandTest {
         Files.writeString(config.resolve("prices.csv"), String.join("\n", prices));
         Path showroom = config.resolve("showroom.yaml");
         Files.writeString(showroom, Files.readString(showroom).replace("paper: letter ", "paper: legal "));
-        int paperLine = 1 + Files.readAllLines(showroom).indexOf(
-                Files.readAllLines(showroom).stream().filter(line -> line.startsWith("paper:")).findFirst().orElseThrow());
+        List<String> lines = Files.readAllLines(showroom);
+        int paperLine = 1 + lines.indexOf(
+                lines.stream().filter(line -> line.startsWith("paper:")).findFirst().orElseThrow());
 
         Run text = Run.of("check", "--config", config.toString());
         Run json = Run.of("check", "--config", config.toString(), "--json", "--summary");

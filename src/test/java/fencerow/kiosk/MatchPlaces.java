@@ -3,6 +3,7 @@ package fencerow.kiosk;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.needs.Answer;
+import fencerow.quiz.Belief;
 import fencerow.stock.AskingPrice;
 import fencerow.stock.Condition;
 import fencerow.terms.Amount;
@@ -48,7 +49,19 @@ final class MatchPlaces {
                 at("quote-machine", told(), Place.SecondQuote.FIRST),
                 at("quote-price", told(), Place.SecondQuote.of(Place.SecondQuote.Step.PRICE)),
                 at("quote-equipment", told(), Place.SecondQuote.of(Place.SecondQuote.Step.EQUIPMENT)),
-                at("quote-beside", told(), Place.SecondQuote.of(Place.SecondQuote.Step.BESIDE)));
+                at("quote-beside", told(), Place.SecondQuote.of(Place.SecondQuote.Step.BESIDE)),
+                at("quiz", longDrive(), Place.Quiz.NEXT),
+                at("quiz-check", longDrive(), quiz("check-mid-pto")),
+                at("quiz-wrong", wrong(), quiz("quick-attach")),
+                at("quiz-right", wrong(), quiz("mid-pto")),
+                at("quiz-unsure", wrong(), quiz("rear-remotes")),
+                at("outcome", wrong(), Place.QuizSummary.TOP),
+                at("list", wrong().toggleLine("quick-attach"), Place.ListPreview.TOP),
+                at("list-new", Visit.NEW, Place.ListPreview.TOP),
+                at("list-end", wrong(), new Place.ListPreview(1)),
+                at("print", wrong(), new Place.Print()),
+                at("guide", longDrive(), new Place.Guide(Visit.NEW, 0)),
+                at("guide-end", pinned(), new Place.Guide(Visit.NEW, 1)));
     }
 
     private static Visit pinned() {
@@ -63,6 +76,18 @@ final class MatchPlaces {
                 .with(new FeatureId("mid-pto"), Optional.of(true))
                 .with(new FeatureId("quick-attach"), Optional.of(false));
         return longDrive().told(Optional.of(quote.unit(Rooms.premises().showroom().catalogue())));
+    }
+
+    private static Place quiz(String id) {
+        return Place.Quiz.of(new QuestionId(id));
+    }
+
+    private static Visit wrong() {
+        return longDrive()
+                .believed(new QuestionId("quick-attach"), new Belief(Optional.of(new OptionId("comes-with-it")), true))
+                .believed(new QuestionId("mid-pto"), Belief.of(new OptionId("cannot-be-added")))
+                .believed(new QuestionId("liquid-ballast"), Belief.of(new OptionId("comes-with-it")))
+                .believed(new QuestionId("rear-remotes"), Belief.NOT_SURE);
     }
 
     private static Place unit(String id, double scroll) {

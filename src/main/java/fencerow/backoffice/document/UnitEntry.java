@@ -248,7 +248,7 @@ public record UnitEntry(
                 match.bracketed(),
                 ranking.beatenBy(match).map(other -> other.unit().id().value()),
                 ranking.concession(match).map(ConcessionEntry::of),
-                Reasons.of(match, phrases));
+                UnitReasons.of(match, ranking, phrases));
     }
 
     private static List<String> ids(List<Requirement> requirements) {

@@ -65,6 +65,9 @@ public final class AskController implements Screen, AskModel.Touches {
     }
 
     private void think() {
+        if (view.page().getScene() == null || view.page().getScene().getWindow() == null) {
+            return; // drawn without a window: nobody will answer
+        }
         Answers now = answers();
         frame.backRoom().work(SUGGEST, () -> interactor.suggest(question.id(), now, place.skipped()), found -> {
             suggested = found;

@@ -15,7 +15,7 @@ public final class Sign extends StackPane {
         /** It cannot be had. */
         NEVER("never", Icon.CLOSE),
         /** Nobody has looked. */
-        UNKNOWN("unknown", Icon.LOOK);
+        UNKNOWN("unknown", Icon.NOT_SURE);
 
         private final String style;
         private final Icon icon;

@@ -22,7 +22,9 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Draws units and what was asked for. */
@@ -37,6 +39,15 @@ public final class MatchParts {
     public MatchParts(Frame frame) {
         this.frame = frame;
         this.scale = frame.scale();
+    }
+
+    /** How many units do everything: a number, and the sentence that follows it. */
+    public static Node count(int count, String summary) {
+        Label number = Words.of("count-figure", Integer.toString(count));
+        number.setMinWidth(Region.USE_PREF_SIZE);
+        HBox row = Boxes.row(number, Boxes.growing(Words.lead(summary)));
+        row.setAlignment(Pos.BASELINE_LEFT);
+        return row;
     }
 
     /** A unit with its price and reasons; {@code open} and {@code pin} get touches. */

@@ -7,7 +7,6 @@ import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Page;
 import fencerow.kiosk.kit.Split;
-import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.kiosk.matching.Asked;
@@ -17,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
 /** Draws what suits. */
@@ -62,8 +60,7 @@ final class ResultsView {
     }
 
     private Node main(ResultsModel model) {
-        Label number = Words.of(Styles.NUMBER, Integer.toString(model.count()));
-        VBox main = Boxes.loose(Boxes.row(number, Boxes.growing(Words.lead(model.summary()))));
+        VBox main = Boxes.loose(MatchParts.count(model.count(), model.summary()));
         model.notes().forEach(note -> main.getChildren().add(Words.body(note)));
         model.rescue().ifPresent(change -> main.getChildren().add(rescue(change)));
         VBox cards = Boxes.stack();
