@@ -6,6 +6,7 @@ import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.home.HomeController;
+import fencerow.kiosk.staff.StaffController;
 import fencerow.kiosk.topics.TopicsController;
 
 /** Which screen belongs to which place. */
@@ -21,6 +22,9 @@ final class Screens {
         }
         if (place instanceof Place.Topic topic) {
             return new ExplainerController(frame, topic);
+        }
+        if (place instanceof Place.Staff) {
+            return new StaffController(frame);
         }
         return MatchScreens.find(place, frame).orElseGet(() -> new HomeController(frame));
     }

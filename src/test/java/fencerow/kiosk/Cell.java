@@ -1,18 +1,12 @@
 package fencerow.kiosk;
 
-import fencerow.kiosk.frame.BackRoom;
 import fencerow.kiosk.frame.Comfort;
-import fencerow.kiosk.frame.Doors;
-import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.kit.TextSize;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.Group;
+import java.util.function.Function;
 import javafx.scene.Scene;
 
 /**
@@ -36,21 +30,20 @@ record Cell(int width, int height, TextSize textSize, boolean highContrast, Stri
         return cells;
     }
 
-    /** The screen in a scene of its own, laid out. Called on JavaFX's thread. */
-    Scene show(Premises premises, WalkPlace place) {
-        Scene scene = new Scene(new Group(), width, height);
-        Frame frame = new Frame(premises, Screens::make, BackRoom.inPlace(),
-                Clock.fixed(Instant.EPOCH, ZoneOffset.UTC), new Doors(() -> {}, () -> {}));
-        frame.show(scene);
-        frame.go(new Place.Home());
-        frame.change(new Comfort(language, textSize, highContrast, false));
-        place.prepare().accept(frame);
-        // Twice: what one layout shows may change what the next one measures.
-        for (int i = 0; i < 2; i++) {
-            scene.getRoot().applyCss();
-            scene.getRoot().layout();
+    /** Looks at the screen in a scene of its own, laid out. Called on JavaFX's thread. */
+    <T> T show(Premises premises, WalkPlace place, Function<Scene, T> look) {
+        Shown shown = Shown.of(premises, width, height);
+        shown.frame().go(new Place.Home());
+        shown.frame().change(new Comfort(language, textSize, highContrast, false));
+        place.prepare().accept(shown.frame());
+        shown.layOut();
+        place.then().accept(shown);
+        shown.layOut();
+        try {
+            return look.apply(shown.scene());
+        } finally {
+            shown.frame().leave();
         }
-        return scene;
     }
 
     @Override

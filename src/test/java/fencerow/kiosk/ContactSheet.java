@@ -30,7 +30,7 @@ public final class ContactSheet {
         for (WalkPlace place : WalkPlace.all()) {
             for (Cell cell : Cell.all()) {
                 if (place.name().contains(screen) && cell.toString().contains(way)) {
-                    save(Fx.on(() -> cell.show(premises, place).snapshot(null)),
+                    save(Fx.on(() -> cell.show(premises, place, scene -> scene.snapshot(null))),
                             FOLDER.resolve(place.name() + "-" + cell + ".png"));
                 }
             }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import fencerow.kiosk.frame.Premises;
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.Scene;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -21,12 +20,9 @@ class WalkFxTest {
         Premises premises = Rooms.premises();
         List<String> broken = new ArrayList<>();
         for (Cell cell : Cell.all()) {
-            broken.addAll(Fx.on(() -> {
-                Scene scene = cell.show(premises, place);
-                return new LayoutRules(scene, cell).broken().stream()
-                        .map(each -> place.name() + "-" + cell + ": " + each)
-                        .toList();
-            }));
+            broken.addAll(Fx.on(() -> cell.show(premises, place, scene -> new LayoutRules(scene, cell).broken().stream()
+                    .map(each -> place.name() + "-" + cell + ": " + each)
+                    .toList())));
         }
         assertEquals("", String.join("\n", broken));
     }

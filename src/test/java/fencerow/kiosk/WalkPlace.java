@@ -3,9 +3,9 @@ package fencerow.kiosk;
 import fencerow.kiosk.explainer.WordSheet;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
-import fencerow.kiosk.kit.Words;
 import fencerow.terms.Stop;
 import fencerow.terms.TopicId;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,8 +16,14 @@ import java.util.function.Consumer;
  *
  * @param name    of the picture
  * @param prepare leads the frame, which shows the start page of a new visit, to the screen
+ * @param then    what is touched there
  */
-record WalkPlace(String name, Consumer<Frame> prepare) {
+record WalkPlace(String name, Consumer<Frame> prepare, Consumer<Shown> then) {
+    /** Where nothing is touched. */
+    WalkPlace(String name, Consumer<Frame> prepare) {
+        this(name, prepare, shown -> {});
+    }
+
     static List<WalkPlace> all() {
         List<WalkPlace> all = new ArrayList<>(MatchPlaces.all());
         all.addAll(List.of(
@@ -32,9 +38,16 @@ record WalkPlace(String name, Consumer<Frame> prepare) {
                 at("topic-middle", topic("rear-remotes", 0.5)),
                 at("topic-end", topic("liquid-ballast", 1)),
                 at("topic-table", topic("resale", 0.5)),
+                at("staff", new Place.Staff()),
+                new WalkPlace("staff-open", frame -> frame.go(new Place.Staff()),
+                        shown -> Rooms.PIN.codePoints().mapToObj(Character::toString).forEach(shown::touch)),
+                new WalkPlace("asking", frame -> frame.go(Place.Topics.FIRST), shown -> {
+                    shown.clock().pass(Duration.ofMinutes(1).plusSeconds(20));
+                    shown.frame().tick();
+                }),
                 new WalkPlace("word", frame -> WordSheet.lay(frame, "pto")),
-                new WalkPlace("help", frame -> frame.lay(frame.say("strip.help"),
-                        Words.body(frame.say("help.privacy"))))));
+                new WalkPlace("help", frame -> frame.go(Place.Topics.FIRST),
+                        shown -> shown.touch(shown.frame().say("strip.help")))));
         return all;
     }
 

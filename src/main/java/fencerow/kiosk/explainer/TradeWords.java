@@ -17,7 +17,7 @@ final class TradeWords {
     private final List<Spelling> open = new ArrayList<>();
     private final List<GlossaryWord> linked = new ArrayList<>();
 
-    /** Those that may be linked; longer ones are looked for first, so that a word within another is not taken for it. */
+    /** Those that may be linked; longer ones come first, so that a word within another is not taken for it. */
     TradeWords(List<GlossaryWord> glossary) {
         glossary.stream()
                 .sorted(Comparator.comparingInt((GlossaryWord word) -> word.word().length()).reversed())

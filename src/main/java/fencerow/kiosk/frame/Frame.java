@@ -77,7 +77,8 @@ public final class Frame {
     }
 
     /** Lets go of the scene and drops all work; the frame is of no use any more. */
-    void leave() {
+    public void leave() {
+        screen.ifPresent(Screen::left);
         backRoom.endVisit();
         inScene.unsubscribe();
     }

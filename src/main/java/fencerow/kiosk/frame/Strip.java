@@ -86,6 +86,6 @@ final class Strip {
                 Words.body(frame.say("help." + frame.here().key())),
                 Words.body(frame.say("help.strip")),
                 Words.small(frame.say("help.privacy")),
-                Buttons.quiet(Icon.STAFF, frame.say("help.staff"), () -> frame.go(new Place.Staff()))));
+                Buttons.quiet(Icon.STAFF, frame.say("help.staff-door"), () -> frame.go(new Place.Staff()))));
     }
 }

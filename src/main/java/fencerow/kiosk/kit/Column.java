@@ -18,8 +18,8 @@ import javafx.util.Duration;
 
 /**
  * A column of content that may be longer than the screen. A finger drags it; two buttons beside it turn it page by
- * page, so that no gesture is needed. Touch screens of Linux give mouse events, so dragging is told from touching by how
- * far the finger moved: beyond the slop the touch underneath is called off.
+ * page, so that no gesture is needed. Touch screens of Linux give mouse events, so dragging is told from touching by
+ * how far the finger moved: beyond the slop the touch underneath is called off.
  */
 public final class Column extends Region {
     /** How far a finger may wander while it touches, in millimetres. */

@@ -34,7 +34,8 @@ public class Touch extends StackPane {
     private static final List<CssMetaData<? extends Styleable, ?>> STYLEABLE =
             Stream.concat(getClassCssMetaData().stream(), Stream.of(LEAST_WIDTH, LEAST_HEIGHT)).toList();
 
-    private final StyleableDoubleProperty leastWidth = new SimpleStyleableDoubleProperty(LEAST_WIDTH, this, "least width");
+    private final StyleableDoubleProperty leastWidth =
+            new SimpleStyleableDoubleProperty(LEAST_WIDTH, this, "least width");
     private final StyleableDoubleProperty leastHeight =
             new SimpleStyleableDoubleProperty(LEAST_HEIGHT, this, "least height");
     private final Runnable action;

@@ -10,6 +10,7 @@ import fencerow.terms.MachineClass;
 import fencerow.terms.UnitId;
 import fencerow.visit.SecondQuote;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
@@ -130,8 +131,8 @@ public final class QuoteController implements Screen, QuoteTouches {
 
     @Override
     public void next() {
-        Place.SecondQuote.Step[] steps = Place.SecondQuote.Step.values();
-        frame.go(Place.SecondQuote.of(steps[step().ordinal() + 1]));
+        List<Place.SecondQuote.Step> steps = List.of(Place.SecondQuote.Step.values());
+        frame.go(Place.SecondQuote.of(steps.get(steps.indexOf(step()) + 1)));
     }
 
     @Override

@@ -1,0 +1,62 @@
+package fencerow.kiosk;
+
+import fencerow.kiosk.frame.BackRoom;
+import fencerow.kiosk.frame.Doors;
+import fencerow.kiosk.frame.Frame;
+import fencerow.kiosk.frame.Premises;
+import fencerow.kiosk.kit.Touch;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.AccessibleAction;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+
+/** A kiosk in a scene of its own, whose work is done in place and whose clock is moved by hand. */
+public record Shown(Frame frame, Scene scene, HandClock clock) {
+    /** The kiosk as passers-by see it. Called on JavaFX's thread, as is all else. */
+    public static Shown of(Premises premises, int width, int height) {
+        Scene scene = new Scene(new Group(), width, height);
+        HandClock clock = new HandClock();
+        Frame frame = new Frame(premises, Screens::make, BackRoom.inPlace(), clock, new Doors(() -> {}, () -> {}));
+        frame.show(scene);
+        return new Shown(frame, scene, clock);
+    }
+
+    /** Lays the scene out, twice: what one layout shows may change what the next one measures. */
+    public void layOut() {
+        for (int i = 0; i < 2; i++) {
+            scene.getRoot().applyCss();
+            scene.getRoot().layout();
+        }
+    }
+
+    /** Touches what is called so; the last of several, which lies on top. */
+    public void touch(String name) {
+        List<Touch> found = touches().stream().filter(each -> name.equals(each.getAccessibleText())).toList();
+        if (found.isEmpty()) {
+            throw new AssertionError("nothing here is called [" + name + "], only "
+                    + touches().stream().map(Node::getAccessibleText).toList());
+        }
+        found.get(found.size() - 1).executeAccessibleAction(AccessibleAction.FIRE);
+    }
+
+    /** Everything that can be touched. */
+    public List<Touch> touches() {
+        List<Touch> all = new ArrayList<>();
+        collect(scene.getRoot(), all);
+        return all;
+    }
+
+    private static void collect(Node node, List<Touch> all) {
+        if (node.isVisible()) {
+            if (node instanceof Touch touch) {
+                all.add(touch);
+            }
+            if (node instanceof Parent parent) {
+                parent.getChildrenUnmodifiable().forEach(child -> collect(child, all));
+            }
+        }
+    }
+}
