@@ -1,6 +1,7 @@
 package fencerow.checklist;
 
 import fencerow.checklist.ChecklistLine.Place;
+import fencerow.checklist.LineTemplate.Audience;
 import fencerow.needs.Requirement;
 import fencerow.quiz.Belief;
 import fencerow.quiz.Beliefs;
@@ -10,6 +11,7 @@ import fencerow.quiz.QuizQuestion;
 import fencerow.terms.AtStake;
 import fencerow.terms.FeatureId;
 import fencerow.terms.Stop;
+import fencerow.terms.TopicId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -60,21 +62,38 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
     /**
      * The list, each place in walk-around order. Page one takes the lines with the most at stake: what costs a
      * must-have its job first, then what costs a job, then dollars times chance times relevance. Signs to walk away go
-     * to their box, and what the box cannot hold to the further sheet.
+     * to their box, those of every tractor first, for they are what can kill; what the box cannot hold goes to the
+     * further sheet.
      */
     public List<ChecklistLine> compose(Stakes stakes, Quiz quiz, Beliefs beliefs, Looking looking) {
         List<ChecklistLine> candidates = new ArrayList<>();
         for (LineTemplate template : templates) {
             List<Because> because = because(template, stakes, quiz, beliefs, looking);
             if (!because.isEmpty()) {
-                candidates.add(line(template, because, stakes, quiz, beliefs));
+                candidates.add(line(template, because, stakes, quiz));
             }
         }
-        candidates.sort(MOST_AT_STAKE);
-        Set<String> signs = first(candidates.stream().filter(each -> each.template().walkAway()), walkAwaySigns);
-        Set<String> lines = first(candidates.stream().filter(each -> !each.template().walkAway()), pageOne);
+        return placed(candidates, pageOne, walkAwaySigns);
+    }
+
+    /**
+     * The same lines with their places given anew, for a page that holds so many lines and signs. Paper knows how much
+     * it holds only when the words are set; it asks again here, so that one rule alone decides what comes first.
+     *
+     * @param lines   in any order and with any places
+     * @param pageOne how many lines page one holds
+     * @param signs   how many signs its box holds
+     */
+    public static List<ChecklistLine> placed(List<ChecklistLine> lines, int pageOne, int signs) {
+        List<ChecklistLine> candidates = lines.stream().sorted(MOST_AT_STAKE).toList();
+        Set<String> boxed = first(
+                candidates.stream()
+                        .filter(each -> each.template().walkAway())
+                        .sorted(Comparator.comparing(each -> each.template().audience() != Audience.EVERYONE)),
+                signs);
+        Set<String> onPageOne = first(candidates.stream().filter(each -> !each.template().walkAway()), pageOne);
         return candidates.stream()
-                .map(each -> each.at(place(each.id(), signs, lines)))
+                .map(each -> each.at(place(each.id(), boxed, onPageOne)))
                 .sorted(Comparator.comparing(ChecklistLine::place).thenComparing(WALK_AROUND))
                 .toList();
     }
@@ -99,22 +118,23 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
     }
 
     private static ChecklistLine line(
-            LineTemplate template, List<Because> because, Stakes stakes, Quiz quiz, Beliefs beliefs) {
-        AtStake atStake = template.feature().map(stakes::of).orElse(template.atStake());
-        double relevance = template.feature().map(stakes::weight).orElse(stakes.weights().must());
-        double chance = template.feature().map(feature -> chance(feature, quiz, beliefs)).orElse(EVEN_CHANCE);
+            LineTemplate template, List<Because> because, Stakes stakes, Quiz quiz) {
+        AtStake atStake = template.feature().map(stakes::of).map(template::atStakeOver).orElse(template.atStake());
+        double relevance = template.touchedThrough()
+                .map(topic -> stakes.weight(new FeatureId(topic.value())))
+                .orElse(stakes.weights().must());
+        double chance = template.touchedThrough().map(topic -> chance(topic, quiz, because)).orElse(EVEN_CHANCE);
         double expected = atStake.money().middle().toDollars() * chance * relevance;
         return new ChecklistLine(template, atStake, expected, because, Place.FURTHER_SHEET);
     }
 
     /** Certain where the shopper is wrong, even where unsure, else what the question's prior says. */
-    private static double chance(FeatureId feature, Quiz quiz, Beliefs beliefs) {
-        Optional<Outcome> outcome = quiz.outcome(feature, beliefs);
-        if (outcome.equals(Optional.of(Outcome.WRONG))) {
+    private static double chance(TopicId topic, Quiz quiz, List<Because> because) {
+        if (because.stream().anyMatch(Because.WrongBelief.class::isInstance)) {
             return 1;
         }
         return quiz.questions().stream()
-                .filter(question -> question.feature().equals(Optional.of(feature)))
+                .filter(question -> question.isAbout(topic))
                 .mapToDouble(QuizQuestion::wrong)
                 .max()
                 .orElse(EVEN_CHANCE);
@@ -123,9 +143,9 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
     private static List<Because> because(
             LineTemplate template, Stakes stakes, Quiz quiz, Beliefs beliefs, Looking looking) {
         List<Because> because = new ArrayList<>();
-        template.feature().ifPresent(feature -> {
-            addBeliefs(feature, quiz, beliefs, because);
-            Optional<Requirement> requirement = stakes.relevance().requirement(feature);
+        template.touchedThrough().ifPresent(topic -> {
+            addBeliefs(topic, quiz, beliefs, because);
+            Optional<Requirement> requirement = stakes.relevance().requirement(new FeatureId(topic.value()));
             requirement.ifPresent(each -> because.add(new Because.YourWork(each)));
         });
         switch (template.audience()) {
@@ -147,9 +167,9 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
         return because;
     }
 
-    private static void addBeliefs(FeatureId feature, Quiz quiz, Beliefs beliefs, List<Because> to) {
+    private static void addBeliefs(TopicId topic, Quiz quiz, Beliefs beliefs, List<Because> to) {
         quiz.outcomes(beliefs).forEach((question, outcome) -> {
-            if (question.feature().equals(Optional.of(feature))) {
+            if (question.isAbout(topic)) {
                 Belief belief = beliefs.find(question.id()).orElse(Belief.NOT_SURE);
                 if (outcome == Outcome.WRONG) {
                     belief.option().ifPresent(

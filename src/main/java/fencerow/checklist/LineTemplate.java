@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param stop     where on the walk around the tractor it is checked
  * @param feature  the feature it is about, where it is about one
  * @param audience whose lists it belongs on
- * @param atStake  what it is worth, for lines that are not about a feature
+ * @param atStake  what it is worth by itself; where it says nothing, what its feature is worth counts
  * @param walkAway whether it is a sign to stop and leave
  * @param topic    the explainer that tells more
  */
@@ -25,6 +25,18 @@ public record LineTemplate(
         AtStake atStake,
         boolean walkAway,
         Optional<TopicId> topic) {
+    /** The topic through which a shopper's work and beliefs touch the line; empty if they do not matter to it. */
+    public Optional<TopicId> touchedThrough() {
+        return feature.map(id -> new TopicId(id.value()))
+                .or(() -> audience == Audience.FEATURE ? topic : Optional.empty());
+    }
+
+    /** What is at stake where the feature is worth so much: the line's own money first, the job through either. */
+    AtStake atStakeOver(AtStake ofFeature) {
+        return new AtStake(
+                atStake.money().isZero() ? ofFeature.money() : atStake.money(), atStake.job() || ofFeature.job());
+    }
+
     /** Whose lists a line belongs on. */
     public enum Audience {
         /** Every list. */
@@ -33,7 +45,7 @@ public record LineTemplate(
         USED("used"),
         /** Lists of shoppers who may buy a new machine. */
         NEW("new"),
-        /** Lists of shoppers whose work or beliefs touch the feature. */
+        /** Lists of shoppers whose work or beliefs touch the feature or the topic. */
         FEATURE("feature");
 
         private final String id;

@@ -33,7 +33,7 @@ final class AddOnReader {
             Set<MachineClass> classes = IdLists.classes(map);
             int max = map.findWhole("max", 1, 20).orElse(1);
             List<Effect> gives = effects.effects(map.list("gives"));
-            if (gives.isEmpty()) {
+            if (map.list("gives").isEmpty()) {
                 top.problems().error(entry.place(), "the add-on [" + entry.key() + "] gives nothing",
                         "say under gives what it gives a tractor");
             }
@@ -41,8 +41,8 @@ final class AddOnReader {
             Set<ItemId> excludes = lists.items(map.list("excludes"));
             Fitter by = map.choice("by", Fitter.values(), Fitter::id);
             YamlMap hours = map.map("hours", "low", "high");
-            double low = map.has("hours") ? hours.number("low", 0, MOST_HOURS) : 0;
-            double high = map.has("hours") ? hours.number("high", 0, MOST_HOURS) : 0;
+            double low = hours.number("low", 0, MOST_HOURS);
+            double high = hours.number("high", 0, MOST_HOURS);
             OptionalInt stopgap = map.findWhole("stopgap-hours", 1, HOURS_OF_A_YEAR);
             top.problems()
                     .make(hours.place(), before, () -> new AddOn(new ItemId(entry.key()), classes, max, gives, needs,

@@ -41,7 +41,7 @@ final class AttachmentReader {
             List<Demand> needs = effects.demands(map.list("needs"), state);
             Set<ItemId> excludes = lists.items(map.list("excludes"));
             OptionalInt stopgap = map.findWhole("stopgap-hours", 1, HOURS_OF_A_YEAR);
-            if (does.isEmpty() && gives.isEmpty()) {
+            if (!map.has("does") && !map.has("gives")) {
                 top.problems().warning(entry.place(), "the attachment [" + entry.key() + "] does no job",
                         "name the jobs under does, or what it gives");
             }

@@ -29,7 +29,7 @@ final class CapabilityReader {
             }
             int before = top.problems().count();
             YamlMap map = entry.value().map("dimension", "combine", "own", "supply");
-            Dimension dimension = map.choice("dimension", Dimension.values(), d -> d.name().toLowerCase(Locale.ROOT));
+            Dimension dimension = map.choice("dimension", Dimension.values(), Dimension::id);
             capabilities.declare(entry.key(), dimension);
             Capability.Combine combine = map.has("combine")
                     ? map.choice("combine", Capability.Combine.values(), c -> c.name().toLowerCase(Locale.ROOT))

@@ -16,7 +16,7 @@ import java.util.Map;
  *
  * @param showroom  what the showroom offers, asks and has in stock
  * @param texts     the words, by language
- * @param libraries articles and glossary, by language
+ * @param libraries articles, glossary and pictures, by language; of languages not offered, words to search by alone
  * @param settings  what the showroom sets
  * @param aliases   the topic that each of shoppers' own words means; for the search, never shown
  * @param places    where each record was written

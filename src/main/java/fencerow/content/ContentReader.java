@@ -2,6 +2,7 @@ package fencerow.content;
 
 import fencerow.desk.Settings;
 import fencerow.explainers.Library;
+import fencerow.explainers.Pictures;
 import fencerow.wording.PseudoLocale;
 import fencerow.wording.Texts;
 import java.nio.file.Path;
@@ -40,10 +41,15 @@ public final class ContentReader {
         words.declare(languages);
         var trade = new TradeReader(sources, ids, problems);
         trade.declare();
+        var drawings = new PictureReader(sources, ids, problems);
+        drawings.declare();
 
         StockReader.Fees fees = settings.map(SettingsReader.Set::fees).orElse(StockReader.Fees.NONE);
         Trade read = trade.read(fees);
         Map<String, Library> libraries = words.libraries(languages, read.features());
+        libraries.putAll(words.otherWords(languages));
+        Pictures pictures = drawings.read();
+        libraries.replaceAll((language, library) -> library.withPictures(pictures));
         words.check(languages, read);
         var aliases = sources.config("aliases.txt")
                 .map(file -> new AliasReader(ids).read(file, problems))

@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -46,6 +48,9 @@ final class CsvFile {
         }
         Line head = lines.get(0);
         checkHead(head, needed, allowed, known, problems);
+        if (problems.count() > before) {
+            return new Table(List.of(), false);
+        }
         List<CsvRow> rows = new ArrayList<>();
         for (Line line : lines.subList(1, lines.size())) {
             if (line.cells().size() != head.cells().size()) {
@@ -65,17 +70,19 @@ final class CsvFile {
     private static void checkHead(
             Line head, List<String> needed, Predicate<String> allowed, List<String> known, Problems problems) {
         List<String> seen = new ArrayList<>();
+        Set<String> meant = new HashSet<>();
         for (String column : head.cells()) {
             if (seen.contains(column)) {
                 problems.error(head.place(), "the column [" + column + "] is there twice", "delete one of them");
             } else if (!needed.contains(column) && !allowed.test(column)) {
                 problems.error(head.place(), "the column [" + column + "] is not known",
                         Nearest.advice(column, known, "delete or rename it"));
+                Nearest.of(column, known).ifPresent(meant::add);
             }
             seen.add(column);
         }
         for (String column : needed) {
-            if (!seen.contains(column)) {
+            if (!seen.contains(column) && !meant.contains(column)) {
                 problems.error(head.place(), "the column [" + column + "] is missing", "add it to the first row");
             }
         }

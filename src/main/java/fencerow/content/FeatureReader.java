@@ -69,10 +69,8 @@ final class FeatureReader {
         String[] classes = Arrays.stream(MachineClass.values()).map(MachineClass::id).toArray(String[]::new);
         YamlMap own = map.map("offering", classes);
         Map<MachineClass, Offering> offering = new EnumMap<>(MachineClass.class);
-        if (map.has("offering")) {
-            for (MachineClass each : MachineClass.values()) {
-                offering.put(each, own.choice(each.id(), Offering.values(), Offering::id));
-            }
+        for (MachineClass each : MachineClass.values()) {
+            offering.put(each, own.choice(each.id(), Offering.values(), Offering::id));
         }
         return offering;
     }

@@ -2,6 +2,7 @@ package fencerow.content;
 
 import fencerow.terms.Amount;
 import fencerow.terms.Figure;
+import fencerow.wording.Quantities;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -11,12 +12,13 @@ import java.util.Map;
  * practice, no source; wide enough for any real machine, narrow enough for a slipped digit or a wrong unit.
  */
 final class FigureCheck {
+    private static final Quantities UNITS = new Quantities(Locale.US, false);
     private static final double AXLES_AGREE = 0.02;
 
     private final Problems problems;
     private final Map<Figure, Band> bands = new EnumMap<>(Figure.class);
 
-    private record Band(String low, String high) {}
+    private record Band(String words, double low, double high) {}
 
     FigureCheck(Problems problems) {
         this.problems = problems;
@@ -43,17 +45,19 @@ final class FigureCheck {
     }
 
     private void band(Figure figure, String low, String high) {
-        bands.put(figure, new Band(low, high));
+        bands.put(figure, new Band(
+                low + " to " + high,
+                UNITS.parse(low, figure.dimension()).si(),
+                UNITS.parse(high, figure.dimension()).si()));
     }
 
     /** Warns of every figure out of its band and of figures that contradict one another. */
     void check(Place model, YamlMap written, Map<Figure, Amount> figures) {
         bands.forEach((figure, band) -> written.find(figure.id()).ifPresent(node -> {
             double value = si(figures, figure);
-            if (value < Amounts.parse(band.low(), figure.dimension()).si()
-                    || value > Amounts.parse(band.high(), figure.dimension()).si()) {
+            if (value < band.low() || value > band.high()) {
                 node.warning("[" + figure.id() + "] of [" + node.text() + "] is hardly possible",
-                        "check it and its unit; " + band.low() + " to " + band.high() + " would be usual");
+                        "check it and its unit; " + band.words() + " would be usual");
             }
         }));
         notAbove(model, figures, Figure.PTO_POWER, Figure.ENGINE_POWER);

@@ -4,11 +4,12 @@ import fencerow.explainers.GlossaryWord;
 import fencerow.terms.TopicId;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
+import java.util.function.BinaryOperator;
 
 /** Makes the glossary of a language from its words under {@code glossary}. */
 final class GlossaryReader {
@@ -20,20 +21,21 @@ final class GlossaryReader {
         this.ids = ids;
     }
 
-    /** The ids of one kind that a language has words for: the second part of keys that start with the prefix. */
-    static Set<String> idsUnder(String prefix, Map<String, TextsReader.Text> texts) {
-        Set<String> found = new TreeSet<>();
-        for (String key : texts.keySet()) {
+    /** The second parts of the keys that start with the prefix, each with the first place of its words. */
+    static Map<String, Place> idsUnder(String prefix, Map<String, TextsReader.Text> texts) {
+        Map<String, Place> found = new TreeMap<>();
+        texts.forEach((key, text) -> {
             if (key.startsWith(prefix)) {
-                found.add(key.substring(prefix.length()).split("\\.", 2)[0]);
+                String id = key.substring(prefix.length()).split("\\.", 2)[0];
+                found.merge(id, text.place(), BinaryOperator.minBy(Comparator.naturalOrder()));
             }
-        }
+        });
         return found;
     }
 
     List<GlossaryWord> read(Map<String, TextsReader.Text> texts) {
         List<GlossaryWord> words = new ArrayList<>();
-        for (String id : idsUnder(PREFIX, texts)) {
+        for (String id : idsUnder(PREFIX, texts).keySet()) {
             Optional<TextsReader.Text> word = find(texts, id, "word");
             Optional<TextsReader.Text> means = find(texts, id, "means");
             List<String> also = find(texts, id, "also").map(text -> split(text.words())).orElse(List.of());
@@ -43,6 +45,18 @@ final class GlossaryReader {
             if (word.isPresent() && means.isPresent()) {
                 words.add(new GlossaryWord(id, word.get().words(), means.get().words(), also, topic));
             }
+        }
+        return words;
+    }
+
+    /** What a language that is not offered calls the trade's words: enough to find them by, not to show them. */
+    List<GlossaryWord> readNames(Map<String, TextsReader.Text> texts) {
+        List<GlossaryWord> words = new ArrayList<>();
+        for (String id : idsUnder(PREFIX, texts).keySet()) {
+            find(texts, id, "word").filter(word -> ids.require(id, word.place(), Kind.WORD)).ifPresent(word ->
+                    words.add(new GlossaryWord(id, word.words(), "",
+                            find(texts, id, "also").map(text -> split(text.words())).orElse(List.of()),
+                            Optional.empty())));
         }
         return words;
     }

@@ -11,14 +11,15 @@ import java.util.Set;
 
 /** Reads {@code jobs.yaml}, with the yearly prices of other ways from {@code hire.csv}. */
 final class JobReader {
-    private final Ids ids;
     private final IdLists lists;
     private final Map<String, Map<Job.OtherWay, PriceRange>> yearly;
+    private final boolean allYearly;
 
-    JobReader(Ids ids, IdLists lists, Map<String, Map<Job.OtherWay, PriceRange>> yearly) {
-        this.ids = ids;
+    /** Takes the yearly prices, and whether all of them could be read; if not, none can be called missing. */
+    JobReader(IdLists lists, Map<String, Map<Job.OtherWay, PriceRange>> yearly, boolean allYearly) {
         this.lists = lists;
         this.yearly = yearly;
+        this.allYearly = allYearly;
     }
 
     List<Job> read(YamlNode top) {
@@ -32,7 +33,7 @@ final class JobReader {
             map.list("other-ways").forEach(node -> ways.add(node.choice(Job.OtherWay.values(), Job.OtherWay::id)));
             Map<Job.OtherWay, PriceRange> prices = yearly.getOrDefault(entry.key(), Map.of());
             for (Job.OtherWay way : ways) {
-                if (!prices.containsKey(way) && !ids.isIncomplete(Kind.JOB)) {
+                if (allYearly && !prices.containsKey(way)) {
                     top.problems().error(entry.place(),
                             "the job [" + entry.key() + "] has no price a year for [" + way.id() + "]",
                             "add a row to hire.csv, or delete the way here");

@@ -18,7 +18,8 @@ public enum Kind {
     LINE("checklist line"),
     TOPIC("explainer"),
     WORD("glossary word"),
-    CAUTION("caution");
+    CAUTION("caution"),
+    PICTURE("picture");
 
     private final String word;
 

@@ -38,10 +38,12 @@ final class LanguageReader {
             var reader = new TextsReader(problems);
             List<String> files = sources.contentNames(language + "/", "", ".yaml");
             if (files.isEmpty()) {
+                incomplete.add(language);
+            }
+            if (files.isEmpty() && sources.hasContent()) {
                 problems.error(new Place(sources.contentName(language), 1), "there are no words in language ["
                         + language + "]", "add a folder of this name with the words, or take the language out of"
                         + " showroom.yaml");
-                incomplete.add(language);
             }
             for (String file : files) {
                 Optional<YamlNode> top = sources.contentYaml(file);
@@ -76,13 +78,7 @@ final class LanguageReader {
     }
 
     private void declareKeys(Kind kind, String prefix, Map<String, TextsReader.Text> words) {
-        for (String id : GlossaryReader.idsUnder(prefix, words)) {
-            words.entrySet().stream()
-                    .filter(entry -> entry.getKey().equals(prefix + id) || entry.getKey().startsWith(prefix + id + "."))
-                    .map(entry -> entry.getValue().place())
-                    .min(Comparator.naturalOrder())
-                    .ifPresent(place -> ids.declare(kind, id, place));
-        }
+        GlossaryReader.idsUnder(prefix, words).forEach((id, place) -> ids.declare(kind, id, place));
     }
 
     /** Reads all articles; each topic, and each feature, needs one in every language. */
@@ -100,6 +96,20 @@ final class LanguageReader {
             requireAll(Kind.TOPIC, written, language);
             explainers.sort(readingOrder(features));
             libraries.put(language, new Library(language, explainers, new GlossaryReader(ids).read(textsOf(language))));
+        }
+        return libraries;
+    }
+
+    /** The words of languages that are not offered, where they have a glossary: they still lead to the same things. */
+    Map<String, Library> otherWords(List<String> languages) {
+        Map<String, Library> libraries = new LinkedHashMap<>();
+        for (String language : sources.glossaryLanguages()) {
+            if (!languages.contains(language)) {
+                var reader = new TextsReader(problems);
+                sources.contentYaml(language + "/glossary.yaml").ifPresent(reader::read);
+                libraries.put(language,
+                        new Library(language, List.of(), new GlossaryReader(ids).readNames(reader.texts())));
+            }
         }
         return libraries;
     }
@@ -129,7 +139,7 @@ final class LanguageReader {
         Map<String, TextsReader.Text> first = textsOf(languages.get(0));
         Map<String, Boolean> lines = trade.lines().stream()
                 .collect(Collectors.toMap(LineTemplate::id, line -> line.feature().isPresent(), (a, b) -> a));
-        WordCheck check = new WordCheck(ids, problems)
+        WordCheck check = new WordCheck(ids, new Place(sources.contentName("capabilities.yaml"), 1), problems)
                 .features(trade.features())
                 .jobs(trade.jobs())
                 .questions(trade.questions())

@@ -11,7 +11,8 @@ final class LengthCheck {
     private static final List<Limit> LIMITS = List.of(
             new Limit("(feature|line)\\.[^.]+\\.how|feature\\.[^.]+\\.check", 19),
             new Limit("(feature|line)\\.[^.]+\\.(good|bad)", 13),
-            new Limit("line\\.[^.]+\\.what", 8));
+            new Limit("line\\.[^.]+\\.what", 8),
+            new Limit("picture\\.[^.]+\\.alt", 45));
     private static final Pattern NAME = Pattern.compile("(feature|add-on|attachment|job)\\.[^.]+\\.name");
 
     private LengthCheck() {}

@@ -60,12 +60,15 @@ final class LineReader {
             AtStake atStake = atStake(map);
             boolean walkAway = map.flag("walk-away");
             Optional<TopicId> topic = lists.topic(map, "topic").or(() -> feature.map(f -> new TopicId(f.value())));
-            if (audience == Audience.FEATURE && topic.isEmpty()) {
+            if (audience == Audience.FEATURE && !map.has("topic") && !map.has("feature")) {
                 node.problems().error(map.placeOf("for"), "a line for a topic names none", "add topic:");
             }
-            if (!map.has("feature") && atStake.equals(AtStake.NOTHING)) {
+            if (!map.has("feature") && map.lacks("at-stake") && map.lacks("job-at-stake")) {
                 node.error("the line [" + id + "] says nothing of what is at stake",
                         "add at-stake: {low: ..., high: ...} or job-at-stake: true");
+            }
+            if (map.has("feature") && feature.isEmpty()) {
+                continue;
             }
             node.problems()
                     .make(map.place(), before, () ->

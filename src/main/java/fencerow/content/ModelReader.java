@@ -88,7 +88,7 @@ final class ModelReader {
         for (Figure figure : Figure.values()) {
             if (written.has(figure.id())) {
                 figures.put(figure, written.amount(figure.id(), figure.dimension()));
-            } else if (map.has("figures")) {
+            } else if (written.lacks(figure.id())) {
                 map.problems().error(written.place(), "the figure [" + figure.id() + "] is missing",
                         "add it from the data sheet");
             }

@@ -96,22 +96,35 @@ final class QuestionReader {
         YamlMap map = node.map("id", "choose", "when", "options", "dimension", "from", "to", "step", "typical", "must",
                 "wish");
         String id = map.text("id");
+        int beforeChoose = node.problems().count();
         Asked asked = map.choice("choose", Asked.values(), Asked::word);
-        Map<QuestionId, List<OptionId>> when = when(map);
-        Optional<Question.Scale> scale = Optional.empty();
-        List<Question.Option> options = new ArrayList<>();
-        if (asked.hasScale()) {
-            scale = scale(map, asked);
-            refuse(map, "options");
-        } else {
-            List.of("dimension", "from", "to", "step", "typical").forEach(key -> refuse(map, key));
-            options = options(map, asked);
+        if (node.problems().count() > beforeChoose) {
+            return Optional.empty(); // nothing else can be judged
         }
-        List<Rule> own = rules.rules(map, scale.map(Question.Scale::dimension));
-        Optional<Question.Scale> amounts = scale;
-        List<Question.Option> picks = options;
+        Map<QuestionId, List<OptionId>> when = when(map);
+        if (!asked.hasScale()) {
+            List.of("dimension", "from", "to", "step", "typical").forEach(key -> refuse(map, key));
+            List<Question.Option> options = options(map, asked);
+            List<Rule> own = rules.rules(map, Optional.empty());
+            return node.problems().make(map.place(), before, () ->
+                    new Question(new QuestionId(id), asked.choose(), when, options, Optional.empty(), own));
+        }
+        refuse(map, "options");
+        Optional<Dimension> dimension = dimension(map, asked);
+        Optional<Question.Scale> scale = dimension.flatMap(measured -> scale(map, measured));
+        List<Rule> own = dimension.isEmpty() ? List.of() : rules.rules(map, dimension);
         return node.problems().make(map.place(), before, () ->
-                new Question(new QuestionId(id), asked.choose(), when, picks, amounts, own));
+                new Question(new QuestionId(id), asked.choose(), when, List.of(), scale, own));
+    }
+
+    private static Optional<Dimension> dimension(YamlMap map, Asked asked) {
+        if (asked == Asked.MONEY) {
+            refuse(map, "dimension");
+            return Optional.of(Dimension.MONEY);
+        }
+        int before = map.problems().count();
+        Dimension dimension = map.choice("dimension", Dimension.values(), Dimension::id);
+        return map.problems().count() > before ? Optional.empty() : Optional.of(dimension);
     }
 
     private static void refuse(YamlMap map, String key) {
@@ -148,7 +161,7 @@ final class QuestionReader {
         for (YamlNode node : map.need("options").map(YamlNode::list).orElse(List.of())) {
             option(node).ifPresent(options::add);
         }
-        if (options.size() < 2) {
+        if (map.has("options") && map.list("options").size() < 2) {
             map.problems().error(map.placeOf("options"), "there are fewer than two options", "give at least two");
         }
         return options;
@@ -167,14 +180,8 @@ final class QuestionReader {
                 new Question.Option(new OptionId(id), share, asks, owns, hires));
     }
 
-    private static Optional<Question.Scale> scale(YamlMap map, Asked asked) {
+    private static Optional<Question.Scale> scale(YamlMap map, Dimension dimension) {
         int before = map.problems().count();
-        Dimension dimension = Dimension.MONEY;
-        if (asked == Asked.AMOUNT) {
-            dimension = map.choice("dimension", Dimension.values(), d -> d.name().toLowerCase(Locale.ROOT));
-        } else {
-            refuse(map, "dimension");
-        }
         Amount from = map.amount("from", dimension);
         Amount to = map.amount("to", dimension);
         Amount step = map.amount("step", dimension);
@@ -187,8 +194,7 @@ final class QuestionReader {
             map.problems().error(map.placeOf("typical"), "no typical answer is given",
                     "add typical: [{value: ..., share: 1}]");
         }
-        Dimension measured = dimension;
         return map.problems().make(map.placeOf("from"), before, () ->
-                new Question.Scale(measured, from, to, step, typical));
+                new Question.Scale(dimension, from, to, step, typical));
     }
 }

@@ -46,7 +46,7 @@ final class QuizReader {
             if (!map.has("feature") && !map.has("topic")) {
                 node.error("the question names neither a feature nor a topic", "add feature: or topic:");
             }
-            List<OptionId> options = kind == QuizQuestion.Kind.BELIEF ? beliefScale(map, id) : options(map);
+            List<OptionId> options = kind == QuizQuestion.Kind.BELIEF ? beliefScale(map, id, feature) : options(map);
             Optional<OptionId> key = map.need("key").flatMap(QuizReader::option);
             key.filter(k -> !options.contains(k) && !options.isEmpty()).ifPresent(k -> map.problems().error(
                     map.placeOf("key"), "the key [" + k + "] is none of the options",
@@ -62,11 +62,11 @@ final class QuizReader {
         return all;
     }
 
-    private static List<OptionId> beliefScale(YamlMap map, String id) {
+    private static List<OptionId> beliefScale(YamlMap map, String id, Optional<FeatureId> feature) {
         if (map.has("options")) {
             map.problems().error(map.placeOf("options"), "a belief has always the same options", "delete them here");
         }
-        if (map.has("feature") && !map.text("feature").equals(id)) {
+        if (feature.isPresent() && !feature.get().value().equals(id)) {
             map.problems().error(map.placeOf("feature"), "a belief [" + id + "] is about another feature",
                     "give the question the id of its feature");
         }

@@ -58,9 +58,9 @@ final class RuleReader {
         Dimension dimension = effects.capabilities().dimension(of);
         String word = node.isScalar() ? node.text() : "";
         if (word.equals("answer")) {
-            boolean fits = measures(node, of, dimension, answered);
-            Amount plus = margin(map, dimension);
-            return fits ? Optional.of(new Rule.Level.Answered(plus)) : Optional.empty();
+            return measures(node, of, dimension, answered)
+                    ? Optional.of(new Rule.Level.Answered(margin(map, dimension)))
+                    : Optional.empty();
         }
         if (map.has("less") || map.has("plus")) {
             map.problems().error(map.placeOf(map.has("less") ? "less" : "plus"),

@@ -26,7 +26,7 @@ final class SourceTree {
         this.files = files;
     }
 
-    /** Reads every {@code .yaml}, {@code .md}, {@code .csv} and {@code .txt} file of a folder and its folders. */
+    /** Reads the {@code .yaml}, {@code .md}, {@code .csv}, {@code .txt} and {@code .svg} files below a folder. */
     static SourceTree read(Path root, Problems problems) {
         Path last = root.toAbsolutePath().normalize().getFileName();
         String name = last == null ? "/" : last.toString();
@@ -56,8 +56,13 @@ final class SourceTree {
     private static boolean isSource(Path file) {
         String name = file.getFileName().toString();
         return !name.startsWith(".")
-                && Stream.of(".yaml", ".md", ".csv", ".txt").anyMatch(name::endsWith)
+                && Stream.of(".yaml", ".md", ".csv", ".txt", ".svg").anyMatch(name::endsWith)
                 && Files.isRegularFile(file);
+    }
+
+    /** Whether the folder could be read. */
+    boolean isThere() {
+        return there;
     }
 
     /** How problems name a file of this folder, whether it is there or not. */

@@ -9,10 +9,12 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The files one reading starts from, and which of them were asked for. */
 final class Sources {
     private static final int VERSION_DIGITS = 8;
+    private static final Pattern GLOSSARY = Pattern.compile("[a-z]{2,3}/glossary\\.yaml");
 
     private final SourceTree content;
     private final SourceTree config;
@@ -58,6 +60,16 @@ final class Sources {
         });
     }
 
+    /** Whether a file of the showroom's could be read. */
+    boolean hasConfig(String name) {
+        return config.find(name).isPresent();
+    }
+
+    /** Whether the folder of the content could be read. */
+    boolean hasContent() {
+        return content.isThere();
+    }
+
     /** A file of the showroom's that must be there. */
     Optional<SourceFile> config(String name) {
         return take(config, name);
@@ -83,6 +95,13 @@ final class Sources {
                 && name.indexOf('/', folder.length()) < 0);
     }
 
+    /** Languages that have a glossary, offered or not. */
+    List<String> glossaryLanguages() {
+        return content.names(name -> GLOSSARY.matcher(name).matches()).stream()
+                .map(name -> name.substring(0, name.indexOf('/')))
+                .toList();
+    }
+
     /** How problems name a file or folder of the content. */
     String contentName(String name) {
         return content.nameOf(name);
@@ -93,10 +112,15 @@ final class Sources {
         return take(content, name);
     }
 
-    /** Warns of files at the top of either folder that nobody asked for: mostly a misspelt name. */
+    /** A drawing. */
+    Optional<SourceFile> drawing(String name) {
+        return take(content, name);
+    }
+
+    /** Warns of files at the top of either folder that nobody asked for, mostly of a misspelt name; notes may be. */
     void warnOfStrays() {
         for (SourceTree tree : List.of(content, config)) {
-            for (String name : tree.names(name -> name.indexOf('/') < 0)) {
+            for (String name : tree.names(name -> name.indexOf('/') < 0 && !name.endsWith(".md"))) {
                 tree.find(name).filter(file -> !used.contains(file)).filter(file -> !name.equals("stock.csv"))
                         .ifPresent(file -> problems.warning(file.at(1), "nothing reads this file",
                                 "correct its name, or delete it"));

@@ -51,7 +51,7 @@ final class TradeReader {
         declareKeys(Kind.MODEL, "models.yaml");
         lists(Kind.QUESTION, List.of("questions.yaml")).forEach(
                 new QuestionReader(ids, lists, new RuleReader(effects))::declare);
-        if (ids.isIncomplete(Kind.QUESTION)) {
+        if (ids.isIncomplete(Kind.QUESTION) || ids.isIncomplete(Kind.JOB)) {
             ids.markIncomplete(Kind.OPTION);
         }
         List<String> quizFiles = sources.contentNames("", "quiz", ".yaml");
@@ -108,12 +108,11 @@ final class TradeReader {
         var modelReader = new ModelReader(ids, byId, new FigureCheck(problems));
         tops.getOrDefault(Kind.MODEL, List.of()).forEach(top -> models.putAll(modelReader.read(top)));
 
+        int before = problems.count();
         Map<String, Map<Job.OtherWay, PriceRange>> yearly =
-                table("hire.csv", new HireReader(ids)::read).orElseGet(() -> {
-                    ids.markIncomplete(Kind.JOB);
-                    return Map.of();
-                });
-        List<Job> jobs = all(Kind.JOB, new JobReader(ids, lists, yearly)::read);
+                table("hire.csv", new HireReader(ids)::read).orElse(Map.of());
+        boolean allYearly = sources.hasConfig("hire.csv") && problems.count() == before;
+        List<Job> jobs = all(Kind.JOB, new JobReader(lists, yearly, allYearly)::read);
         PriceBook prices =
                 table("prices.csv", new PriceReader(ids, items)::read).orElse(new PriceBook(Map.of()));
         List<Question> questions = all(Kind.QUESTION, new QuestionReader(ids, lists, new RuleReader(effects))::read);

@@ -8,7 +8,6 @@ import fencerow.terms.Figure;
 import fencerow.terms.OptionId;
 import fencerow.wording.TextPattern;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -25,14 +24,16 @@ final class WordCheck {
             Map.entry("capability", Kind.CAPABILITY), Map.entry("state", Kind.STATE),
             Map.entry("condition", Kind.CONDITION), Map.entry("question", Kind.QUESTION),
             Map.entry("quiz", Kind.QUIZ), Map.entry("line", Kind.LINE), Map.entry("glossary", Kind.WORD),
-            Map.entry("caution", Kind.CAUTION), Map.entry("topic", Kind.TOPIC)));
+            Map.entry("caution", Kind.CAUTION), Map.entry("topic", Kind.TOPIC),
+            Map.entry("picture", Kind.PICTURE)));
 
     private final Ids ids;
     private final Problems problems;
     private final Map<String, Place> required = new TreeMap<>();
     private final Set<String> optional = new HashSet<>();
 
-    WordCheck(Ids ids, Problems problems) {
+    /** Starts with what needs no more than its id; {@code figures} is where words of data-sheet figures are missed. */
+    WordCheck(Ids ids, Place figures, Problems problems) {
         this.ids = ids;
         this.problems = problems;
         each(Kind.ADD_ON, "add-on", "name");
@@ -41,12 +42,15 @@ final class WordCheck {
         each(Kind.STATE, "state", "name");
         each(Kind.CONDITION, "condition", "name");
         each(Kind.WORD, "glossary", "word", "means");
+        each(Kind.PICTURE, "picture", "alt");
         ids.all(Kind.WORD).forEach(id ->
                 optional.addAll(List.of("glossary." + id + ".also", "glossary." + id + ".topic")));
         ids.all(Kind.CAUTION).forEach(id -> require(Kind.CAUTION, id, "caution." + id));
         ids.all(Kind.TOPIC).forEach(id -> optional.add("topic." + id + ".name"));
-        Arrays.stream(Figure.values()).forEach(figure -> optional.addAll(List.of(
-                "capability." + figure.id() + ".name", "capability." + figure.id() + ".demand")));
+        for (Figure figure : Figure.values()) {
+            required.put("capability." + figure.id() + ".name", figures);
+            required.put("capability." + figure.id() + ".demand", figures);
+        }
     }
 
     private void each(Kind kind, String prefix, String... parts) {
@@ -119,6 +123,7 @@ final class WordCheck {
     /** Lines without a feature need words of their own; those with one may have them, all or none. */
     WordCheck lines(Map<String, Boolean> linesWithFeature, Set<String> written) {
         linesWithFeature.forEach((id, hasFeature) -> {
+            optional.add("line." + id + ".sign");
             List<String> keys = List.of("what", "how", "good", "bad").stream()
                     .map(part -> "line." + id + "." + part)
                     .toList();

@@ -6,17 +6,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Function;
 
 /** A YAML map with known keys. Accessors without {@code find} report a missing key and give a stand-in. */
 final class YamlMap {
     private final Place place;
     private final Map<String, YamlNode> values;
+    private final Set<String> meant;
     private final Problems problems;
 
-    YamlMap(Place place, Map<String, YamlNode> values, Problems problems) {
+    /** Takes the values, and the keys that were probably meant by misspelt ones. */
+    YamlMap(Place place, Map<String, YamlNode> values, Set<String> meant, Problems problems) {
         this.place = place;
         this.values = values;
+        this.meant = meant;
         this.problems = problems;
     }
 
@@ -32,6 +36,11 @@ final class YamlMap {
         return values.containsKey(key);
     }
 
+    /** Whether the key is neither there nor there misspelt. */
+    boolean lacks(String key) {
+        return !has(key) && !meant.contains(key);
+    }
+
     Optional<YamlNode> find(String key) {
         return Optional.ofNullable(values.get(key));
     }
@@ -43,7 +52,7 @@ final class YamlMap {
 
     /** The value of a key that must be there; reported if it is not. */
     Optional<YamlNode> need(String key) {
-        if (!has(key)) {
+        if (lacks(key)) {
             problems.error(place, "[" + key + "] is missing", "add " + key + ": ...");
         }
         return find(key);
@@ -89,7 +98,9 @@ final class YamlMap {
 
     /** A map of its own under the key, which must be there. */
     YamlMap map(String key, String... allowed) {
-        return need(key).map(node -> node.map(allowed)).orElse(new YamlMap(place, Map.of(), problems));
+        return need(key)
+                .map(node -> node.map(allowed))
+                .orElse(new YamlMap(place, Map.of(), Set.of(allowed), problems));
     }
 
     /** The entries of a map under the key; none where the key is not there. */

@@ -2,9 +2,12 @@ package fencerow.content;
 
 import fencerow.terms.Amount;
 import fencerow.terms.Dimension;
+import fencerow.wording.Quantities;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -21,6 +24,10 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
  * and finds all problems; see {@link Problems#make}.
  */
 final class YamlNode {
+    /** Files are written with US separators; units of either kind are read. */
+    private static final Quantities UNITS = new Quantities(Locale.US, false);
+    private static final int MOST_PIECES = 999;
+
     private final Node node;
     private final SourceFile file;
     private final Problems problems;
@@ -130,9 +137,12 @@ final class YamlNode {
 
     /** A number with its unit; a plain whole number for counts. */
     Amount amount(Dimension dimension) {
+        if (dimension == Dimension.COUNT) {
+            return Amount.count(whole(-MOST_PIECES, MOST_PIECES));
+        }
         String text = text();
         try {
-            return Amounts.parse(text, dimension);
+            return UNITS.parse(text, dimension);
         } catch (IllegalArgumentException e) {
             problems.error(place(), e);
             return new Amount(dimension, 0);
@@ -186,6 +196,7 @@ final class YamlNode {
     /** A map that may have these keys and no others. */
     YamlMap map(String... allowed) {
         Map<String, YamlNode> values = new LinkedHashMap<>();
+        Set<String> meant = new HashSet<>();
         List<String> known = List.of(allowed);
         for (Entry entry : entries()) {
             if (known.contains(entry.key())) {
@@ -193,8 +204,9 @@ final class YamlNode {
             } else {
                 problems.error(entry.place(), "the key [" + entry.key() + "] is not known here",
                         Nearest.advice(entry.key(), known, "use one of " + String.join(", ", known)));
+                Nearest.of(entry.key(), known).ifPresent(meant::add);
             }
         }
-        return new YamlMap(place(), values, problems);
+        return new YamlMap(place(), values, meant, problems);
     }
 }

@@ -33,6 +33,11 @@ public record Settings(
         }
     }
 
+    /** Whether this is the demo showroom: only its PIN stands in plain digits. */
+    public boolean isDemo() {
+        return pin.chars().allMatch(Character::isDigit);
+    }
+
     /**
      * The two waits before a visit ends by itself.
      *

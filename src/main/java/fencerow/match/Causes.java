@@ -10,9 +10,11 @@ import fencerow.terms.FeatureId;
 import fencerow.terms.ItemId;
 import fencerow.terms.Relation;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -33,9 +35,12 @@ final class Causes {
         this.base = base;
     }
 
-    /** The causes why the must-haves in the given rows cannot be met together; without repeats. */
+    /**
+     * The causes why the must-haves in the given rows cannot be met together. One cause that stands in the way of
+     * several items is told once, with the item that comes nearest; the cause in most items' way comes first.
+     */
     List<Blocked> of(List<Integer> rows) {
-        Set<Blocked> causes = new LinkedHashSet<>();
+        List<Blocked> causes = new ArrayList<>();
         for (int row : rows) {
             if (isAttainable(row, new HashSet<>())) {
                 causes.add(cause(Optional.empty(), row, Blocked.Rule.NOT_TOGETHER));
@@ -43,10 +48,35 @@ final class Causes {
                 explain(row, Optional.empty(), new HashSet<>(), causes);
             }
         }
-        return List.copyOf(causes);
+        return condensed(causes);
     }
 
-    private void explain(int row, Optional<ItemId> through, Set<Integer> seen, Set<Blocked> causes) {
+    /** What a cause is, whichever item it stands in the way of. */
+    private record Kind(CapabilityId of, Blocked.Rule rule) {}
+
+    private static List<Blocked> condensed(List<Blocked> causes) {
+        Map<Kind, List<Blocked>> byKind = new LinkedHashMap<>();
+        for (Blocked cause : causes) {
+            byKind.computeIfAbsent(new Kind(cause.of(), cause.rule()), key -> new ArrayList<>()).add(cause);
+        }
+        boolean onlyMadeForOthers = byKind.keySet().stream()
+                .allMatch(kind -> kind.rule() == Blocked.Rule.NOT_FOR_CLASS);
+        return byKind.entrySet().stream()
+                .filter(entry -> onlyMadeForOthers || entry.getKey().rule() != Blocked.Rule.NOT_FOR_CLASS)
+                .sorted(Comparator.comparing(entry -> -entry.getValue().size()))
+                .map(entry -> entry.getValue().stream()
+                        .min(Comparator.comparingDouble(Causes::shortfall))
+                        .orElseThrow())
+                .toList();
+    }
+
+    private static double shortfall(Blocked cause) {
+        return cause.wanted()
+                .flatMap(wanted -> cause.available().map(available -> Math.abs(wanted.si() - available.si())))
+                .orElse(0.0);
+    }
+
+    private void explain(int row, Optional<ItemId> through, Set<Integer> seen, List<Blocked> causes) {
         if (!seen.add(row)) {
             return;
         }

@@ -3,6 +3,7 @@ package fencerow.match;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntPredicate;
 
 /**
  * The combinations of what unverified pieces may turn out to be. A piece's state that gives no more than another in
@@ -20,33 +21,29 @@ final class Outcomes {
 
     /** Bases with every piece at a state that could be its worst. */
     static Bases worst(Problem problem) {
-        return bases(problem, problem.pieces(), false);
+        return combine(problem, piece -> false);
     }
 
     /** Bases with every piece at a state that could be its best. */
     static Bases best(Problem problem) {
-        return bases(problem, problem.pieces(), true);
+        return combine(problem, piece -> true);
     }
 
     /** Bases with the pieces of the mask at their best and all others at their worst. */
     static Bases bestOf(Problem problem, int mask) {
+        return combine(problem, piece -> (mask & (1 << piece)) != 0);
+    }
+
+    private static Bases combine(Problem problem, IntPredicate best) {
         List<List<long[]>> states = new ArrayList<>();
         for (int p = 0; p < problem.pieces().size(); p++) {
-            states.add(extremes(problem.pieces().get(p), (mask & (1 << p)) != 0));
+            states.add(extremes(problem.pieces().get(p), best.test(p)));
         }
-        return combine(problem, states, false);
-    }
-
-    private static Bases bases(Problem problem, List<Problem.Piece> pieces, boolean best) {
-        return combine(problem, pieces.stream().map(piece -> extremes(piece, best)).toList(), best);
-    }
-
-    private static Bases combine(Problem problem, List<List<long[]>> states, boolean best) {
         long combinations = 1;
         for (List<long[]> each : states) {
             combinations *= each.size();
             if (combinations > MOST_TRIED) {
-                return new Bases(List.of(bracket(problem, states, best)), true);
+                return new Bases(List.of(withinLimits(problem, bracket(problem, states, best))), true);
             }
         }
         List<long[]> bases = List.of(problem.base());
@@ -57,17 +54,29 @@ final class Outcomes {
             }
             bases = next;
         }
-        return new Bases(bases, false);
+        return new Bases(bases.stream().map(base -> withinLimits(problem, base)).toList(), false);
+    }
+
+    /** A machine as it stands never breaks a limit by itself: what it cannot have, it has not. */
+    private static long[] withinLimits(Problem problem, long[] base) {
+        long[] within = base.clone();
+        List<Setup.Row> rows = problem.setup().rows();
+        for (int r = 0; r < within.length; r++) {
+            if (rows.get(r).role() == Setup.Role.LIMIT) {
+                within[r] = Math.max(within[r], rows.get(r).bound());
+            }
+        }
+        return within;
     }
 
     /** Row by row the worst or best of every piece: no real combination is worse, or better, than this. */
-    private static long[] bracket(Problem problem, List<List<long[]>> states, boolean best) {
+    private static long[] bracket(Problem problem, List<List<long[]>> states, IntPredicate best) {
         long[] base = problem.base().clone();
-        for (List<long[]> each : states) {
+        for (int p = 0; p < states.size(); p++) {
             for (int r = 0; r < base.length; r++) {
                 int row = r;
-                var values = each.stream().mapToLong(state -> state[row]);
-                base[r] += (best ? values.max() : values.min()).orElse(0);
+                var values = states.get(p).stream().mapToLong(state -> state[row]);
+                base[r] += (best.test(p) ? values.max() : values.min()).orElse(0);
             }
         }
         return base;

@@ -20,6 +20,7 @@ final class Setup {
     private final List<Row> rows;
     private final boolean[][] excludes;
     private final int[][] helpersOfRow;
+    private final long[][] helperMask;
     private final int[][] rowsOfItem;
 
     /**
@@ -92,6 +93,12 @@ final class Setup {
                     .mapToInt(Integer::intValue)
                     .toArray();
         }
+        this.helperMask = new long[rows.size()][maskLength()];
+        for (int r = 0; r < rows.size(); r++) {
+            for (int i : helpersOfRow[r]) {
+                helperMask[r][i / Long.SIZE] |= 1L << (i % Long.SIZE);
+            }
+        }
         this.rowsOfItem = new int[items.size()][];
         for (int i = 0; i < items.size(); i++) {
             int item = i;
@@ -117,6 +124,25 @@ final class Setup {
     /** The items that raise the row, cheapest first. */
     int[] helpersOfRow(int row) {
         return helpersOfRow[row];
+    }
+
+    /** The length of a set of items as {@link #takeIfApart} keeps it. */
+    int maskLength() {
+        return (items.size() + Long.SIZE - 1) / Long.SIZE;
+    }
+
+    /** Adds the row's helpers to the set if none of them is in it, and says whether it did. */
+    boolean takeIfApart(int row, long[] used) {
+        long[] mask = helperMask[row];
+        for (int w = 0; w < used.length; w++) {
+            if ((used[w] & mask[w]) != 0) {
+                return false;
+            }
+        }
+        for (int w = 0; w < used.length; w++) {
+            used[w] |= mask[w];
+        }
+        return true;
     }
 
     /** The rows that the item changes. */

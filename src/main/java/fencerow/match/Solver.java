@@ -55,9 +55,7 @@ final class Solver {
      * @param activeMusts for each requirement of the needs, whether it is asked for
      */
     static Optional<Solution> solve(Setup setup, long[] base, boolean[] activeMusts) {
-        var solver = new Solver(setup, base, activeMusts);
-        solver.search();
-        return Optional.ofNullable(solver.best);
+        return new Solver(setup, base, activeMusts).cheapest();
     }
 
     /** Solves one instance without the items for which {@code forbidden} holds. */
@@ -68,8 +66,13 @@ final class Solver {
                 solver.caps[i] = 0;
             }
         }
-        solver.search();
-        return Optional.ofNullable(solver.best);
+        return solver.cheapest();
+    }
+
+    private Optional<Solution> cheapest() {
+        putAsideDeadItems();
+        search();
+        return Optional.ofNullable(best);
     }
 
     /** Whether the row must hold at this point. */
@@ -94,10 +97,40 @@ final class Solver {
         return true;
     }
 
+    /**
+     * Puts aside items that can never be there because something they need is out of reach, and then items that need
+     * those, until nothing changes: a must-have that only such items could meet is seen to fail at once.
+     */
+    private void putAsideDeadItems() {
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (int r = 0; r < values.length; r++) {
+                Setup.Row row = setup.rows().get(r);
+                if (row.role() == Setup.Role.NEED && caps[row.owner()] > 0 && reach(r) < row.bound()) {
+                    caps[row.owner()] = 0;
+                    changed = true;
+                }
+            }
+        }
+    }
+
+    /** The most the row can come to, what its helpers need left aside. */
+    private long reach(int row) {
+        long reach = values[row];
+        long[] coefficient = setup.rows().get(row).coefficient();
+        for (int i : setup.helpersOfRow(row)) {
+            reach += coefficient[i] * (caps[i] - counts[i]);
+        }
+        return reach;
+    }
+
     private void search() {
         int branchRow = -1;
         int fewestHelpers = Integer.MAX_VALUE;
-        double bound = 0;
+        int[] shortRows = new int[values.length];
+        double[] floors = new double[values.length];
+        int shortCount = 0;
         for (int r = 0; r < values.length; r++) {
             Setup.Row row = setup.rows().get(r);
             long deficit = row.bound() - values[r];
@@ -118,7 +151,8 @@ final class Solver {
             if (reach < deficit) {
                 return;
             }
-            bound = Math.max(bound, cheapest);
+            shortRows[shortCount] = r;
+            floors[shortCount++] = cheapest;
             if (helpers < fewestHelpers) {
                 fewestHelpers = helpers;
                 branchRow = r;
@@ -126,9 +160,34 @@ final class Solver {
         }
         if (branchRow < 0) {
             record();
-        } else if (best == null || cost + Math.floor(bound) <= best.cents()) {
+        } else if (best == null || cost + Math.floor(floor(shortRows, floors, shortCount)) <= best.cents()) {
             branch(branchRow);
         }
+    }
+
+    /**
+     * A floor under what closing all short rows costs: dearest rows first, each row none of whose helpers helps one
+     * counted before adds its own floor.
+     */
+    private double floor(int[] rows, double[] floors, int count) {
+        long[] used = new long[setup.maskLength()];
+        double sum = 0;
+        for (int n = 0; n < count; n++) {
+            int dearest = n;
+            for (int k = n + 1; k < count; k++) {
+                if (floors[k] > floors[dearest]) {
+                    dearest = k;
+                }
+            }
+            int row = rows[dearest];
+            double floor = floors[dearest];
+            rows[dearest] = rows[n];
+            floors[dearest] = floors[n];
+            if (setup.takeIfApart(row, used)) {
+                sum += floor;
+            }
+        }
+        return sum;
     }
 
     /** A floor under the price of closing the deficit with this item alone; mixing items cannot be cheaper a unit. */

@@ -3,9 +3,11 @@
  *
  * <p>The one part that knows PDF libraries, printers and {@code java.desktop}.
  *
- * <p>May use {@code terms}, {@code checklist}, {@code explainers}, {@code wording}. Read first: {@code Paper}.
+ * <p>May use {@code terms}, {@code explainers}, {@code stock}, {@code needs}, {@code match}, {@code checklist},
+ * {@code visit}, {@code wording}; all from {@code stock} to {@code visit} only to make a visit's handout. Read first:
+ * {@code Paper}.
  */
-@Part(floor = 4, mayUse = {"terms", "checklist", "explainers", "wording"})
+@Part(floor = 4, mayUse = {"terms", "explainers", "stock", "needs", "match", "checklist", "visit", "wording"})
 @NullMarked
 package fencerow.printing;
 

@@ -54,6 +54,11 @@ public record QuizQuestion(
         }
     }
 
+    /** Whether it is about the topic, or about the feature of that name. */
+    public boolean isAbout(TopicId about) {
+        return topic.equals(about) || feature.filter(id -> id.value().equals(about.value())).isPresent();
+    }
+
     /** What a belief comes to. */
     public Outcome outcome(Belief belief) {
         if (belief.option().isEmpty()) {

@@ -11,6 +11,9 @@ import fencerow.terms.Quantity;
  * @param max  the largest allowed
  */
 public record Bounds<Q extends Quantity>(String what, Q min, Q max) {
+    /** Lets 24 in pass where 2 ft is the limit. */
+    private static final double SLACK = 1e-9;
+
     /**
      * Returns the value's number in the SI unit.
      *
@@ -18,7 +21,8 @@ public record Bounds<Q extends Quantity>(String what, Q min, Q max) {
      */
     public double check(Q value) {
         double si = value.si();
-        if (si < min.si() || si > max.si()) {
+        double slack = SLACK * Math.max(Math.abs(min.si()), Math.abs(max.si()));
+        if (si < min.si() - slack || si > max.si() + slack) {
             throw new OutOfRangeException(what, value.amount(), min.amount(), max.amount());
         }
         return si;

@@ -2,6 +2,7 @@ package fencerow.sizing;
 
 import fencerow.terms.Length;
 import fencerow.terms.Mass;
+import java.util.Optional;
 
 /**
  * How much a loader or a hitch lifts at a distance from the pins where its lift is rated.
@@ -84,6 +85,22 @@ public final class LiftAtDistance {
             left -= each.mass().si() * (1 + fall * each.center().si());
         }
         return new Mass(Math.max(0, left / (1 + fall * check(center))));
+    }
+
+    /**
+     * How far ahead of the pins a load's center may lie; none where it is too heavy at the pins themselves. At most
+     * {@link #farthest}.
+     *
+     * @param load    above zero
+     * @param carried what comes off the lift; none for bare pins
+     */
+    public Optional<Length> reachFor(Mass load, Carried... carried) {
+        double atBarePins = payload(new Length(0), carried).si();
+        if (load.si() <= 0 || load.si() > atBarePins) {
+            return Optional.empty();
+        }
+        double reach = fall == 0 ? Double.POSITIVE_INFINITY : (atBarePins / load.si() - 1) / fall;
+        return Optional.of(new Length(Math.min(reach, 2 * rated)));
     }
 
     /** The farthest distance for which an answer is given: twice the rated one. */

@@ -1,8 +1,6 @@
 package fencerow.sizing;
 
 import fencerow.terms.Amount;
-import java.math.BigDecimal;
-import java.math.MathContext;
 
 /** A value for which a calculation is not valid. Holds what is wrong and what is allowed, so that words can be made. */
 public final class OutOfRangeException extends IllegalArgumentException {
@@ -48,7 +46,10 @@ public final class OutOfRangeException extends IllegalArgumentException {
     }
 
     private static String text(Amount amount) {
-        BigDecimal rounded = new BigDecimal(amount.si()).round(new MathContext(4)).stripTrailingZeros();
-        return (rounded.toPlainString() + " " + amount.dimension().symbol()).strip();
+        double size = Math.abs(amount.si());
+        double digits = size == 0 ? 1 : Math.pow(10, 3 - Math.floor(Math.log10(size)));
+        double rounded = Math.rint(amount.si() * digits) / digits;
+        String number = rounded == Math.rint(rounded) ? Long.toString((long) rounded) : Double.toString(rounded);
+        return (number + " " + amount.dimension().symbol()).strip();
     }
 }

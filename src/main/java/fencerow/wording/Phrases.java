@@ -118,7 +118,8 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         Optional<String> label = requirement.why()
                 .option()
                 .flatMap(option -> texts.find(question + ".option." + option + ".label"));
-        return label.map(words -> texts.get("because.option", Map.of("label", words)))
+        return label.map(words -> texts.get(
+                        "because.option", Map.of("ask", texts.get(question + ".ask"), "label", words)))
                 .orElseGet(() -> texts.get(question + ".ask"));
     }
 

@@ -12,8 +12,9 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /**
- * A language that does not exist, made from a real one to test screens and paper: every letter has an accent, and with
- * its vowels doubled each word is some 40 % longer. Words without an accent on a screen did not come from the content.
+ * A language that does not exist, made from a real one to test screens and paper: letters have accents, and words
+ * are some 40 % longer because vowels, n and s are doubled. Words on a screen without an accent did not come from the
+ * content.
  */
 public final class PseudoLocale {
     /** Its tag; private use by BCP 47. */
@@ -21,7 +22,7 @@ public final class PseudoLocale {
 
     private static final String PLAIN = "abcdefghijklmnoprstuvwyzABCDEFGHIJKLMNOPRSTUVWYZ";
     private static final String ACCENTED = "ábçďéƒğĥíĵķĺmńópŕšťúvŵýžÁBÇĎÉFĞĤÍĴĶĹMŃÓPŔŠŤÚVŴÝŽ";
-    private static final String VOWELS = "aeiouyAEIOUY";
+    private static final String DOUBLED = "aeiouynsAEIOUYNS";
 
     private PseudoLocale() {}
 
@@ -41,7 +42,7 @@ public final class PseudoLocale {
                 .map(word -> new GlossaryWord(word.id(), ofWords(word.word()), ofWords(word.means()),
                         word.also().stream().map(PseudoLocale::ofWords).toList(), word.topic()))
                 .toList();
-        return new Library(LANGUAGE, explainers, glossary);
+        return new Library(LANGUAGE, explainers, glossary, library.pictures());
     }
 
     private static Explainer of(Explainer explainer) {
@@ -121,7 +122,7 @@ public final class PseudoLocale {
             int at = PLAIN.indexOf(c);
             char accented = at < 0 ? c : ACCENTED.charAt(at);
             result.append(accented);
-            if (VOWELS.indexOf(c) >= 0) {
+            if (DOUBLED.indexOf(c) >= 0) {
                 result.append(Character.toLowerCase(accented));
             }
         }

@@ -114,7 +114,10 @@ public record Quantities(Locale locale, boolean metric) {
 
     private static String withUnit(String number, UnitOfMeasure unit) {
         boolean done = unit == UnitOfMeasure.US_DOLLAR || unit == UnitOfMeasure.PERCENT || IN_WORDS.containsKey(unit);
-        String symbol = done ? "" : UnitSpelling.symbol(unit);
-        return unit == UnitOfMeasure.DEGREE ? number + symbol : (number + "\u00a0" + symbol).strip();
+        String symbol = UnitSpelling.symbol(unit);
+        if (done || symbol.isEmpty()) {
+            return number;
+        }
+        return unit == UnitOfMeasure.DEGREE ? number + symbol : number + "\u00a0" + symbol;
     }
 }

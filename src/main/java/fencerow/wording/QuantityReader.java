@@ -18,7 +18,8 @@ final class QuantityReader {
     private static final int LONGEST = 60;
 
     private static final Pattern FRACTION = Pattern.compile("(?:(\\d{1,6})[ -])?(\\d{1,3})/(\\d{1,3})(.*)");
-    private static final Pattern UNIT = Pattern.compile("\\s*([^\\d\\s-][^\\d]*(?:(?<=[a-z])[23](?=/|$)[^\\d]*)?)?(.*)");
+    private static final Pattern UNIT =
+            Pattern.compile("\\s*([^\\d\\s-][^\\d]*(?:(?<=[a-z])[23](?=/|$)[^\\d]*)?)?(.*)");
     private static final Map<String, String> VULGAR =
             Map.of("\u00bc", " 1/4", "\u00bd", " 1/2", "\u00be", " 3/4");
 
@@ -123,7 +124,8 @@ final class QuantityReader {
     private IllegalArgumentException wrong(String what) {
         String units = UnitSpelling.allowed(expected);
         String kind = expected.id().replace('-', ' ');
-        return new IllegalArgumentException(what + "; give a " + kind
+        String article = "aeiou".indexOf(kind.charAt(0)) < 0 ? "a " : "an ";
+        return new IllegalArgumentException(what + "; give " + article + kind
                 + (units.isEmpty() ? " as a plain number" : " in " + units));
     }
 }

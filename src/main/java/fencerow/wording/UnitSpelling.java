@@ -93,7 +93,8 @@ final class UnitSpelling {
 
     private static void matter(Map<UnitOfMeasure, List<String>> all) {
         put(all, UnitOfMeasure.POUND, "lb", "lb.", "lbs", "lbs.", "pound", "pounds", "libra", "libras");
-        put(all, UnitOfMeasure.SHORT_TON, "ton", "tons", "short ton", "short tons");
+        put(all, UnitOfMeasure.SHORT_TON, "ton", "tons", "short ton", "short tons", "tonelada corta",
+                "toneladas cortas");
         put(all, UnitOfMeasure.KILOGRAM, "kg", "kilo", "kilos");
         put(all, UnitOfMeasure.GRAM, "g");
         put(all, UnitOfMeasure.TONNE, "t", "tonne", "tonnes");

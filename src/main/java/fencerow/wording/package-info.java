@@ -4,9 +4,9 @@
  * <p>Screen, paper and command line all ask here, so they cannot differ.
  *
  * <p>May use {@code terms}, {@code explainers}, {@code stock}, {@code needs}, {@code sizing}, {@code match},
- * {@code quiz}, {@code checklist}. Read first: {@code Wording}.
+ * {@code quiz}, {@code checklist}, {@code search}. Read first: {@code Wording}.
  */
-@Part(floor = 3, mayUse = {"terms", "explainers", "stock", "needs", "sizing", "match", "quiz", "checklist"})
+@Part(floor = 3, mayUse = {"terms", "explainers", "stock", "needs", "sizing", "match", "quiz", "checklist", "search"})
 @NullMarked
 package fencerow.wording;
 

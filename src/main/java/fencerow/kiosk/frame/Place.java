@@ -178,7 +178,16 @@ public sealed interface Place {
             /** What is on it. */
             EQUIPMENT,
             /** Beside the best one here. */
-            BESIDE
+            BESIDE;
+
+            /** The step after this; the last is its own next. */
+            public Step next() {
+                return switch (this) {
+                    case MACHINE -> PRICE;
+                    case PRICE -> EQUIPMENT;
+                    case EQUIPMENT, BESIDE -> BESIDE;
+                };
+            }
         }
 
         @Override

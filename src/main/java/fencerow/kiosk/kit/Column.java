@@ -210,8 +210,8 @@ public final class Column extends Region {
     private static void callOff(Object target) {
         if (target instanceof Node node) {
             for (Node each = node; each != null; each = each.getParent()) {
-                if (each instanceof Touch touch) {
-                    touch.letGo();
+                if (each instanceof Held held) {
+                    held.letGo();
                 }
             }
         }

@@ -25,7 +25,7 @@ import javafx.scene.layout.StackPane;
  * inside it, never when it is put down; sliding off, or dragging the page, calls the touch off. Any content, however
  * its words wrap. Keys: Enter and Space.
  */
-public class Touch extends StackPane {
+public class Touch extends StackPane implements Held {
     private static final PseudoClass ARMED = PseudoClass.getPseudoClass(Styles.ARMED);
     private static final PseudoClass SELECTED = PseudoClass.getPseudoClass(Styles.SELECTED);
 
@@ -123,7 +123,7 @@ public class Touch extends StackPane {
         return selected;
     }
 
-    /** Calls off the touch in progress: the finger turned out to drag the page. */
+    @Override
     public final void letGo() {
         arm(false);
     }

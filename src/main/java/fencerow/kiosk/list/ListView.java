@@ -28,13 +28,11 @@ final class ListView {
 
     private final Frame frame;
     private final Consumer<String> toggle;
-    private final Consumer<Place> go;
     private final Page page;
 
     ListView(Frame frame, double scroll, Consumer<String> toggle, Consumer<Place> go) {
         this.frame = frame;
         this.toggle = toggle;
-        this.go = go;
         this.page = new Page(frame.scale(), scroll, frame.say("column.up"), frame.say("column.down"));
         page.show(Words.lead(frame.say("results.working")));
         page.showFoot(frame.scale(),
@@ -86,7 +84,8 @@ final class ListView {
         if (!model.walkAway().isEmpty()) {
             VBox box = Boxes.card(Words.heading(frame.say("list.walk-away")), Words.small(frame.say("list.leave")));
             model.walkAway().forEach(sign -> box.getChildren().add(
-                    new Remark(Sign.Kind.NEVER, frame.say("list.sign", Map.of("what", sign.what(), "bad", sign.bad())))));
+                    new Remark(Sign.Kind.NEVER, frame.say(
+                            "list.sign", Map.of("what", sign.what(), "bad", sign.bad())))));
             box.getStyleClass().add("walk-away");
             side.getChildren().add(box);
         }

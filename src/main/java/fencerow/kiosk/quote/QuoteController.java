@@ -10,7 +10,6 @@ import fencerow.terms.MachineClass;
 import fencerow.terms.UnitId;
 import fencerow.visit.SecondQuote;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
@@ -131,8 +130,7 @@ public final class QuoteController implements Screen, QuoteTouches {
 
     @Override
     public void next() {
-        List<Place.SecondQuote.Step> steps = List.of(Place.SecondQuote.Step.values());
-        frame.go(Place.SecondQuote.of(steps.get(steps.indexOf(step()) + 1)));
+        frame.go(Place.SecondQuote.of(step().next()));
     }
 
     @Override

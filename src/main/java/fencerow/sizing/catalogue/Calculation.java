@@ -53,6 +53,11 @@ public final class Calculation {
         return id;
     }
 
+    @Override
+    public String toString() {
+        return id;
+    }
+
     /** What it is about. */
     public Topic topic() {
         return topic;

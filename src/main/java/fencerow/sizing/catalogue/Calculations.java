@@ -40,6 +40,7 @@ public final class Calculations {
         all.addAll(WorkCalculations.all());
         all.addAll(LoaderCalculations.all());
         all.addAll(BalanceCalculations.all());
+        all.addAll(UnladenCalculations.all());
         all.addAll(TireCalculations.all());
         all.addAll(PowerCalculations.all());
         all.addAll(HydraulicCalculations.all());

@@ -8,7 +8,7 @@ import static fencerow.sizing.catalogue.TractorParameters.WHEELBASE;
 import fencerow.sizing.Axles;
 import fencerow.sizing.Carried;
 import fencerow.sizing.Caution;
-import fencerow.sizing.CommonLoad;
+import fencerow.sizing.UsualLoad;
 import fencerow.sizing.FrontLoadLimit;
 import fencerow.sizing.LiftAtDistance;
 import fencerow.sizing.LoaderPayload;
@@ -47,6 +47,7 @@ final class LoaderCalculations {
             TractorParameters.distance("coupler-offset", 0, 0, 8);
     private static final Measured<Mass> TOOL = TractorParameters.load("tool-mass", 250);
     private static final Measured<Length> TOOL_CENTER = TractorParameters.distance("tool-center", 10, 0, 36);
+    private static final Measured<Mass> LOAD = TractorParameters.load("load", 800);
     private static final Measured<Length> PINS_AHEAD = Measured.of(
                     FrontLoadLimit.AHEAD.as("pins-ahead-of-front-axle"), Length::of, Length.ofInches(1))
             .preset(Length.ofInches(35))
@@ -61,6 +62,7 @@ final class LoaderCalculations {
     private static final Measured<Mass> WHEEL_BALLAST = TractorParameters.load("wheel-ballast", 0);
 
     private static final Output LIFT = new Output("lift-at-center", Dimension.MASS);
+    private static final Output FARTHEST = new Output("farthest-center", Dimension.LENGTH);
     private static final Output HYDRAULIC = new Output("hydraulic", Dimension.MASS);
     private static final Output HALF_TIPPING = new Output("half-tipping", Dimension.MASS);
     private static final Output REAR_SHARE = new Output("keeping-rear-share", Dimension.MASS);
@@ -71,15 +73,15 @@ final class LoaderCalculations {
     static List<Calculation> all() {
         List<Calculation> all = new ArrayList<>();
         all.add(named("loader-lift")
-                .asks(PINS, RATED, RATED_DISTANCE, REACH, CENTER, COUPLER, COUPLER_OFFSET, TOOL, TOOL_CENTER)
-                .gives(LIFT, HYDRAULIC)
+                .asks(PINS, RATED, RATED_DISTANCE, REACH, CENTER, COUPLER, COUPLER_OFFSET, TOOL, TOOL_CENTER, LOAD)
+                .gives(LIFT, HYDRAULIC, FARTHEST)
                 .by(LoaderCalculations::lift));
         all.add(named("loader-payload")
                 .asks(PINS, RATED, RATED_DISTANCE, REACH, CENTER, COUPLER, COUPLER_OFFSET, TOOL, TOOL_CENTER)
                 .asks(FRONT_AXLE, REAR_AXLE, WHEELBASE, PINS_AHEAD, LOADER, LOADER_AHEAD, HITCH_BALLAST, BEHIND)
                 .asks(WHEEL_BALLAST)
                 .gives(HYDRAULIC, HALF_TIPPING, REAR_SHARE, USABLE)
-                .gives(Arrays.stream(CommonLoad.values()).map(LoaderCalculations::margin).toArray(Output[]::new))
+                .gives(Arrays.stream(UsualLoad.values()).map(LoaderCalculations::margin).toArray(Output[]::new))
                 .from(Source.EARTH_MOVING_HANDBOOK, Source.IMPLEMENT_MANUALS)
                 .by(LoaderCalculations::payload));
         all.addAll(MaterialCalculations.all());
@@ -93,7 +95,7 @@ final class LoaderCalculations {
                 .beware(Caution.NOBODY_UNDER_LOAD, Caution.CHECK_COUPLER_LOCKS, Caution.SLOPES);
     }
 
-    private static Output margin(CommonLoad load) {
+    private static Output margin(UsualLoad load) {
         return new Output("margin-" + load.id(), Dimension.MASS);
     }
 
@@ -102,6 +104,9 @@ final class LoaderCalculations {
         Length center = center(in, in.get(CENTER));
         out.put(LIFT, lift.at(center));
         out.put(HYDRAULIC, lift.payload(center, carried(in)));
+        double reach = lift.reachFor(in.get(LOAD), carried(in)).map(Length::si).orElse(0.0);
+        out.put(FARTHEST, new Length(Math.max(0, reach - in.get(COUPLER_OFFSET).si())));
+        out.warnIf(reach == 0, Warning.Kind.OVER_RATING, LOAD.id());
         out.warnIf(lift.isExtrapolated(center), Warning.Kind.EXTRAPOLATED_LIFT, CENTER.id());
     }
 
@@ -115,7 +120,7 @@ final class LoaderCalculations {
         out.put(USABLE, payload.usable());
         out.limit(payload.limit());
         out.warnIf(lift.isExtrapolated(center), Warning.Kind.EXTRAPOLATED_LIFT, CENTER.id());
-        for (CommonLoad load : CommonLoad.values()) {
+        for (UsualLoad load : UsualLoad.values()) {
             Length itsCenter = center(in, load.center());
             if (itsCenter.si() <= lift.farthest().si()) {
                 double usable = at(in, lift, itsCenter).usable().si();

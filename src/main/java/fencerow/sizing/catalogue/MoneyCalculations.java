@@ -31,9 +31,8 @@ final class MoneyCalculations {
     private static final Measured<Ratio> OFFERED = RATE.as("offered-rate").preset(Ratio.ofPercent(0));
     private static final Measured<Amount> LIST = money("list-price", 1000, 500_000, 30_000);
     private static final Measured<Amount> PRICE = money("price", 500, 500_000, 25_000);
-    private static final Measured<Power> ENGINE = Measured.of(
-                    PtoPower.POWER.as("engine-power"), Power::of, Power.ofHorsepower(1))
-            .preset(Power.ofHorsepower(35));
+    private static final Choice<RemainingValue> SIZE =
+            Choice.of("engine-size", RemainingValue.class, RemainingValue::id, RemainingValue.UNDER_80_HP);
     private static final Measured<Power> PTO = Measured.of(
                     PtoPower.POWER.as("pto-power"), Power::of, Power.ofHorsepower(1))
             .preset(Power.ofHorsepower(28));
@@ -91,12 +90,12 @@ final class MoneyCalculations {
                         .beware(Caution.NOT_AN_OFFER_OF_CREDIT)
                         .by(MoneyCalculations::rebateOrRate),
                 named("remaining-value")
-                        .asks(LIST, ENGINE, AGE, HOURS)
+                        .asks(LIST, SIZE, AGE, HOURS)
                         .gives(NEWER_SHARE, OLDER_SHARE, VALUE)
                         .from(Source.MACHINERY_MANAGEMENT_DATA, Source.TRACTOR_COSTS_BULLETIN)
                         .by(MoneyCalculations::remainingValue),
                 named("yearly-cost")
-                        .asks(PRICE, LIST, ENGINE, YEARS, HOURS, INTEREST, PTO, GALLON, UPKEEP)
+                        .asks(PRICE, LIST, SIZE, YEARS, HOURS, INTEREST, PTO, GALLON, UPKEEP)
                         .gives(CAPITAL, FUEL, OIL, CARE, SHELTER, YEAR, HOUR)
                         .from(Source.MACHINERY_COSTS_BULLETIN, Source.TRACTOR_COSTS_ARTICLE, Source.TRADE_PRACTICE)
                         .from(Source.MACHINERY_MANAGEMENT_DATA)
@@ -137,7 +136,7 @@ final class MoneyCalculations {
 
     private static void remainingValue(Point in, Outcome out) {
         Time age = in.get(AGE);
-        RemainingValue row = RemainingValue.forPower(in.get(ENGINE));
+        RemainingValue row = in.get(SIZE);
         Ratio newer = row.share(age, in.get(HOURS));
         Ratio older = RemainingValue.olderShare(age);
         Spread<Ratio> both = row.spread(age, in.get(HOURS));
@@ -151,7 +150,7 @@ final class MoneyCalculations {
 
     private static void yearlyCost(Point in, Outcome out) {
         int years = in.count(YEARS);
-        Ratio left = RemainingValue.forPower(in.get(ENGINE)).share(Time.ofYears(years), in.get(HOURS));
+        Ratio left = in.get(SIZE).share(Time.ofYears(years), in.get(HOURS));
         YearlyCost cost = YearlyCost.of(
                 dollars(in, PRICE), dollars(in, LIST), left, in.get(INTEREST), years, in.get(HOURS), in.get(PTO),
                 dollars(in, GALLON), in.get(UPKEEP));

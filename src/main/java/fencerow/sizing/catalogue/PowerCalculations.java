@@ -8,6 +8,7 @@ import fencerow.sizing.ImplementPower;
 import fencerow.sizing.Limit;
 import fencerow.sizing.PtoPower;
 import fencerow.sizing.PtoType;
+import fencerow.sizing.RotaryPower;
 import fencerow.sizing.Source;
 import fencerow.sizing.ToolPower;
 import fencerow.sizing.Transmission;
@@ -38,6 +39,8 @@ final class PowerCalculations {
             Choice.of("transmission", Transmission.class, Transmission::id, Transmission.HYDROSTATIC);
     private static final Choice<ImplementPower> IMPLEMENT =
             Choice.of("implement", ImplementPower.class, ImplementPower::id, ImplementPower.ROTARY_CUTTER);
+    private static final Choice<RotaryPower> HAY_TOOL =
+            Choice.of("hay-tool", RotaryPower.class, RotaryPower::id, RotaryPower.DISC_MOWER);
     private static final Choice<ToolPower> TOOL =
             Choice.of("tool", ToolPower.class, ToolPower::id, ToolPower.WOOD_CHIPPER_4_IN);
     private static final Measured<Length> WIDTH = Measured.of(ImplementPower.WIDTH, Length::of, Length.ofInches(6))
@@ -89,6 +92,12 @@ final class PowerCalculations {
                         .from(Source.POWER_RATINGS_TEXTBOOK)
                         .by(PowerCalculations::ptoPower),
                 named("power-needed").asks(IMPLEMENT, WIDTH).gives(NEEDED).by(PowerCalculations::needed),
+                named("hay-tool-power")
+                        .asks(HAY_TOOL, WIDTH)
+                        .gives(NEEDED)
+                        .from(Source.MACHINERY_MANAGEMENT_DATA)
+                        .beware(Caution.THROWN_OBJECTS)
+                        .by((in, out) -> out.put(NEEDED, in.get(HAY_TOOL).needed(in.get(WIDTH)))),
                 named("tool-power")
                         .asks(TOOL)
                         .gives(NEEDED)

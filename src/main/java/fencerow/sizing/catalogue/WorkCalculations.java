@@ -1,5 +1,6 @@
 package fencerow.sizing.catalogue;
 
+import fencerow.sizing.Bounds;
 import fencerow.sizing.Caution;
 import fencerow.sizing.FieldCapacity;
 import fencerow.sizing.FieldMachine;
@@ -34,6 +35,17 @@ final class WorkCalculations {
             .preset(Time.ofHours(2))
             .usual(Time.ofMinutes(15), Time.ofHours(40));
 
+    private static final Measured<Length> PACED = Measured.of(
+                    new Bounds<>("paced-distance", Length.ofFeet(10), Length.ofFeet(1000)),
+                    Length::of,
+                    Length.ofFeet(1))
+            .preset(Length.ofFeet(88));
+    private static final Measured<Time> STOPPED = Measured.of(
+                    new Bounds<>("stopped-time", Time.ofSeconds(1), Time.ofMinutes(10)), Time::of, Time.ofSeconds(1))
+            .preset(Time.ofSeconds(12))
+            .usual(Time.ofSeconds(5), Time.ofMinutes(2));
+
+    private static final Output PACE = new Output("speed", Dimension.SPEED);
     private static final Output RATE = new Output("rate", Dimension.WORK_RATE);
     private static final Output HOURS = new Output("time", Dimension.TIME);
     private static final Output NEEDED = new Output("width-needed", Dimension.LENGTH);
@@ -49,7 +61,11 @@ final class WorkCalculations {
                 named("width-to-finish")
                         .asks(MACHINE, AREA, TIME, SPEED, EFFICIENCY)
                         .gives(NEEDED)
-                        .by(WorkCalculations::widthToFinish));
+                        .by(WorkCalculations::widthToFinish),
+                named("paced-speed")
+                        .asks(PACED, STOPPED)
+                        .gives(PACE)
+                        .by((in, out) -> out.put(PACE, FieldCapacity.timed(in.get(PACED), in.get(STOPPED)))));
     }
 
     private static Calculation.Builder named(String id) {

@@ -1,0 +1,95 @@
+package fencerow;
+
+import fencerow.backoffice.Finders;
+import fencerow.backoffice.Folders;
+import fencerow.backoffice.KioskLauncher;
+import fencerow.content.Content;
+import fencerow.content.ContentReader;
+import fencerow.content.LastGoodContent;
+import fencerow.content.Problem;
+import fencerow.content.Reading;
+import fencerow.kiosk.Kiosk;
+import fencerow.kiosk.frame.Opening;
+import fencerow.kiosk.frame.Premises;
+import fencerow.kiosk.frame.Search;
+import fencerow.search.Finder;
+import fencerow.search.Hit;
+import fencerow.search.Kind;
+import fencerow.search.Query;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+
+/**
+ * Wires the kiosk: content that can be shown, search and paper over it.
+ *
+ * @param clock      tells when nobody is here any more, and dates lists
+ * @param window     {@code WxH} for an ordinary window; blank for full screen
+ * @param dataFolder where the last good content is kept
+ */
+record KioskWiring(Clock clock, String window, Path dataFolder) implements KioskLauncher {
+    private static final System.Logger LOG = System.getLogger(KioskWiring.class.getName());
+
+    @Override
+    public int launch(Folders folders) {
+        Kiosk.run(() -> open(folders), clock, window);
+        return 0;
+    }
+
+    /** Reads the content; where it is broken, what was last good is shown and staff see what is wrong. */
+    Opening open(Folders folders) {
+        var lastGood = new LastGoodContent(dataFolder.resolve("last-good"));
+        Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
+        if (reading instanceof Reading.Good<Content> good) {
+            keep(lastGood, good.content(), folders);
+            return new Opening.Open(premises(good.content(), folders.config(), List.of()));
+        }
+        List<String> problems = ((Reading.Bad<Content>) reading)
+                .problems().stream().map(Problem::toString).toList();
+        Optional<LastGoodContent.Kept> kept = lastGood.find();
+        return kept.isPresent()
+                ? new Opening.Open(premises(kept.get().content(), kept.get().config(), problems))
+                : new Opening.Closed(problems);
+    }
+
+    private static void keep(LastGoodContent lastGood, Content content, Folders folders) {
+        try {
+            lastGood.keep(content, folders.content(), folders.config(), folders.stock());
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "The content could not be kept for when a newer one is broken", e);
+        }
+    }
+
+    private Premises premises(Content content, Path config, List<String> problems) {
+        return new Premises(
+                content.showroom(),
+                content.texts(),
+                content.libraries(),
+                content.settings(),
+                search(content),
+                new KioskPrinter(content, config, clock),
+                content.version(),
+                problems);
+    }
+
+    /** The index is made while the first screen is up; the first search waits for it if it must. */
+    private static Search search(Content content) {
+        CompletableFuture<Finder> finder = CompletableFuture.supplyAsync(() -> Finders.of(content));
+        return (language, words) -> finder
+                .join()
+                .find(Query.of(words, language).withKinds(Set.of(Kind.EXPLAINER, Kind.WORD)))
+                .hits()
+                .stream()
+                .map(KioskWiring::hit)
+                .toList();
+    }
+
+    private static Search.Hit hit(Hit hit) {
+        Search.Kind kind = hit.kind() == Kind.EXPLAINER ? Search.Kind.TOPIC : Search.Kind.WORD;
+        return new Search.Hit(kind, hit.id(), hit.title().words(), hit.excerpt().words());
+    }
+}

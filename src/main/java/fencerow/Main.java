@@ -1,0 +1,35 @@
+package fencerow;
+
+import fencerow.backoffice.FencerowCommand;
+import fencerow.backoffice.StandardStreams;
+import fencerow.backoffice.Surroundings;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+
+/**
+ * The entry point: makes what the parts are given and hands over to the command line. The one class that ends the
+ * process.
+ *
+ * <p>System properties: {@code fencerow.home}, the folder below which {@code content} and {@code kiosk-config} are (the
+ * working directory if not set); {@code fencerow.window}, {@code WxH} to run the kiosk in an ordinary window;
+ * {@code fencerow.data}, where the kiosk keeps what it must not lose (a folder below the user's home if not set).
+ */
+public final class Main {
+    private Main() {}
+
+    /**
+     * Runs one command; without any, the kiosk.
+     *
+     * @param arguments as typed
+     */
+    public static void main(String[] arguments) {
+        Path home = Path.of(System.getProperty("fencerow.home", ""));
+        Path data = Path.of(System.getProperty("fencerow.data", System.getProperty("user.home") + "/.fencerow"));
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        var kiosk = new KioskWiring(clock, System.getProperty("fencerow.window", ""), data);
+        var surroundings =
+                new Surroundings(home, clock, kiosk, StandardStreams.out(), StandardStreams.err());
+        System.exit(FencerowCommand.run(surroundings, arguments));
+    }
+}

@@ -1,0 +1,154 @@
+package fencerow.backoffice;
+
+import fencerow.backoffice.document.Json;
+import fencerow.content.AnswersReader;
+import fencerow.content.BeliefsReader;
+import fencerow.content.Problem;
+import fencerow.content.Reading;
+import fencerow.needs.Answers;
+import fencerow.quiz.Beliefs;
+import fencerow.visit.Showroom;
+import fencerow.visit.Visit;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/**
+ * The command line. Without a command it opens the kiosk.
+ *
+ * <p>Results go to standard output, complaints to standard error. Exit codes: {@link #FINE}, {@link #NOT_FINE},
+ * {@link #WRONG_USE}.
+ */
+@Command(
+        name = "fencerow",
+        mixinStandardHelpOptions = true,
+        description = "What is standard on a tractor, which one here does the work, and what to check before you buy.",
+        synopsisSubcommandLabel = "[COMMAND]",
+        footer = {"", "Without a command, the kiosk opens.",
+            "Exit codes: 0 fine; 1 something is wrong in a file, or nothing was found; 2 wrong use."})
+public final class FencerowCommand implements Callable<Integer> {
+    /** Exit code: all went well. */
+    public static final int FINE = 0;
+    /** Exit code: something is wrong in a file, or nothing was found. */
+    public static final int NOT_FINE = 1;
+    /** Exit code: the command line itself is wrong. */
+    public static final int WRONG_USE = 2;
+
+    private final Surroundings surroundings;
+
+    @Option(names = "--content", paramLabel = "DIR", scope = ScopeType.INHERIT,
+            description = "Folder of what is true of the trade. Default: content.")
+    private Optional<Path> content = Optional.empty();
+
+    @Option(names = "--config", paramLabel = "DIR", scope = ScopeType.INHERIT,
+            description = "Folder of what the showroom sets. Default: kiosk-config.")
+    private Optional<Path> config = Optional.empty();
+
+    @Option(names = "--stock", paramLabel = "FILE.csv", scope = ScopeType.INHERIT,
+            description = "Stock list to use in place of the configuration's.")
+    private Optional<Path> stock = Optional.empty();
+
+    @Option(names = "--language", paramLabel = "TAG", scope = ScopeType.INHERIT,
+            description = "Language of the words. Default: the showroom's first.")
+    private Optional<String> language = Optional.empty();
+
+    @Option(names = "--json", scope = ScopeType.INHERIT, description = "Print one JSON document.")
+    private boolean json;
+
+    FencerowCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param arguments as typed
+     * @return the exit code
+     */
+    public static int run(Surroundings surroundings, String... arguments) {
+        int code = commandLine(surroundings).execute(arguments);
+        surroundings.out().flush();
+        surroundings.err().flush();
+        return code;
+    }
+
+    private static CommandLine commandLine(Surroundings surroundings) {
+        var top = new FencerowCommand(surroundings);
+        return new CommandLine(top)
+                .addSubcommand(new KioskCommand(top))
+                .addSubcommand(new CheckCommand(top))
+                .addSubcommand(new QuestionsCommand(top))
+                .addSubcommand(new SearchCommand(top))
+                .addSubcommand(new MatchCommand(top))
+                .addSubcommand(new ChecklistCommand(top))
+                .addSubcommand(new SizeCommand(top))
+                .addSubcommand(new CommandLine.HelpCommand())
+                .setOut(surroundings.out())
+                .setErr(surroundings.err())
+                .setParameterExceptionHandler(Complaints::wrongUse)
+                .setExecutionExceptionHandler(Complaints::failed);
+    }
+
+    @Override
+    public Integer call() throws WrongUseException {
+        return launchKiosk();
+    }
+
+    int launchKiosk() throws WrongUseException {
+        if (json) {
+            throw new WrongUseException("the kiosk shows screens and prints no document; leave --json out");
+        }
+        return surroundings.kiosk().launch(folders());
+    }
+
+    boolean isJson() {
+        return json;
+    }
+
+    Surroundings surroundings() {
+        return surroundings;
+    }
+
+    Folders folders() {
+        Folders usual = Folders.below(surroundings.home());
+        return new Folders(content.orElse(usual.content()), config.orElse(usual.config()), stock, language);
+    }
+
+    /** Reads content and configuration. */
+    Premises open() throws UnreadableException, WrongUseException {
+        return Premises.read(folders());
+    }
+
+    /** Reads what a shopper answered; warnings go to standard error. */
+    Visit shopper(Premises premises, Path answers, Optional<Path> beliefs) throws UnreadableException {
+        Showroom showroom = premises.showroom();
+        Reading<Answers> work = new AnswersReader(showroom.questionnaire()).read(answers);
+        work.warnings().forEach(this::warn);
+        Visit visit = Visit.NEW;
+        for (var answer : UnreadableException.orGood(work).byQuestion().entrySet()) {
+            visit = visit.answered(answer.getKey(), answer.getValue());
+        }
+        if (beliefs.isPresent()) {
+            Reading<Beliefs> quiz = new BeliefsReader(showroom.quiz()).read(beliefs.get());
+            quiz.warnings().forEach(this::warn);
+            for (var belief : UnreadableException.orGood(quiz).byQuestion().entrySet()) {
+                visit = visit.believed(belief.getKey(), belief.getValue());
+            }
+        }
+        return visit;
+    }
+
+    private void warn(Problem warning) {
+        surroundings.err().println(warning.place() + ": warning: " + warning.what() + "; " + warning.whatToDo());
+    }
+
+    /** Prints a document with {@code --json}, else the text. */
+    void print(Record document, Supplier<String> text) {
+        surroundings.out().print(json ? Json.text(document) : text.get());
+    }
+}

@@ -1,0 +1,131 @@
+package fencerow.backoffice.document;
+
+import fencerow.match.Match;
+import fencerow.match.Ranking;
+import fencerow.needs.Job;
+import fencerow.needs.Needs;
+import fencerow.needs.Requirement;
+import fencerow.terms.JobId;
+import fencerow.terms.PriceRange;
+import fencerow.visit.Showroom;
+import fencerow.wording.Phrases;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What {@code match} prints: every unit held against one shopper's answers.
+ *
+ * @param language of the sentences, as a BCP 47 tag
+ * @param needs    what the answers ask for, in the order of the questions
+ * @param budget   dollars the shopper means to spend, made ready; null where not told
+ * @param units    best first: by verdict, within budget before over it, must-haves met falling, score falling,
+ *                 price rising (ready-to-work middle; out the door and catch-up where there is no plan), id
+ * @param unitsAll how many units were held against the needs, those not shown counted too
+ * @param changes  what doing without one must-have would bring; must-haves that bring nothing are left out
+ * @param otherWays how jobs asked for can be done without the tractor, and what that costs a year
+ * @param cautions that go with the jobs asked for
+ */
+public record MatchDocument(
+        String language,
+        List<NeedEntry> needs,
+        Optional<BigDecimal> budget,
+        List<UnitEntry> units,
+        int unitsAll,
+        List<ChangeEntry> changes,
+        List<OtherWayEntry> otherWays,
+        List<CautionEntry> cautions) {
+    /**
+     * What doing without one must-have would bring.
+     *
+     * @param dropped id of the must-have
+     * @param gained  ids of units that become ready, best first
+     * @param saves   dollars by which the lowest ready-to-work price falls; null where it does not
+     * @param reason  that, as a sentence
+     */
+    public record ChangeEntry(String dropped, List<String> gained, Optional<BigDecimal> saves, String reason) {
+        private static ChangeEntry of(Ranking.Change change, Phrases phrases) {
+            return new ChangeEntry(
+                    change.dropped().id(),
+                    change.gained().stream().map(match -> match.unit().id().value()).toList(),
+                    change.saves().map(Numbers::dollars),
+                    phrases.change(change));
+        }
+    }
+
+    /**
+     * A way to get a job done without the tractor.
+     *
+     * @param job    its id
+     * @param way    {@code hire}, {@code contract} or {@code other-machine}
+     * @param low    dollars a year
+     * @param high   likewise
+     * @param reason that, as a sentence
+     */
+    public record OtherWayEntry(String job, String way, BigDecimal low, BigDecimal high, String reason) {
+        private static OtherWayEntry of(Job job, Job.OtherWay way, PriceRange yearly, Phrases phrases) {
+            String reason = phrases.texts().get("other-way." + way.id(), Map.of(
+                    "low", phrases.money(yearly.low()), "high", phrases.money(yearly.high())));
+            return new OtherWayEntry(
+                    job.id().value(),
+                    way.id(),
+                    Numbers.dollars(yearly.low()),
+                    Numbers.dollars(yearly.high()),
+                    reason);
+        }
+    }
+
+    /**
+     * Writes down a ranking.
+     *
+     * @param most the most units to write down
+     */
+    public static MatchDocument of(Showroom showroom, Ranking ranking, Phrases phrases, int most) {
+        Needs needs = ranking.needs();
+        List<Match> shown = ranking.matches().stream().limit(most).toList();
+        List<Job> jobs = jobs(showroom, needs);
+        return new MatchDocument(
+                phrases.texts().language(),
+                needs.requirements().stream()
+                        .map(requirement -> NeedEntry.of(requirement, showroom.catalogue(), phrases))
+                        .toList(),
+                needs.budget().map(Numbers::dollars),
+                shown.stream().map(match -> UnitEntry.of(match, ranking, phrases)).toList(),
+                ranking.matches().size(),
+                ranking.changes().stream()
+                        .map(change -> ChangeEntry.of(change, phrases))
+                        .toList(),
+                otherWays(jobs, phrases),
+                cautions(jobs, phrases));
+    }
+
+    /** The jobs asked for, and those the shopper will have done another way, in the order of the content. */
+    private static List<Job> jobs(Showroom showroom, Needs needs) {
+        Set<JobId> wanted = new LinkedHashSet<>(needs.hired());
+        needs.requirements().stream().map(Requirement::why).forEach(why -> why.job().ifPresent(wanted::add));
+        return showroom.questionnaire().jobs().stream().filter(job -> wanted.contains(job.id())).toList();
+    }
+
+    private static List<OtherWayEntry> otherWays(List<Job> jobs, Phrases phrases) {
+        List<OtherWayEntry> ways = new ArrayList<>();
+        for (Job job : jobs) {
+            for (Job.OtherWay way : Job.OtherWay.values()) {
+                Optional.ofNullable(job.yearly().get(way))
+                        .ifPresent(yearly -> ways.add(OtherWayEntry.of(job, way, yearly, phrases)));
+            }
+        }
+        return List.copyOf(ways);
+    }
+
+    private static List<CautionEntry> cautions(List<Job> jobs, Phrases phrases) {
+        return jobs.stream()
+                .flatMap(job -> job.cautions().stream())
+                .distinct()
+                .map(id -> new CautionEntry(id, phrases.texts().get("caution." + id)))
+                .toList();
+    }
+}
