@@ -82,7 +82,7 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
         try {
             lastGood.keep(content, folders.content(), folders.config(), folders.stock());
         } catch (IOException e) {
-            LOG.log(System.Logger.Level.WARNING, "The content could not be kept for a day when newer is broken", e);
+            LOG.log(System.Logger.Level.WARNING, "The content could not be kept for when a newer one is broken", e);
         }
     }
 

@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A way to get pages to the shopper. Calls block, at most about a second unless said otherwise, and never throw for what
- * printers do: that is an outcome. Pages stay in memory; nothing is spooled to files here.
+ * A way to get pages to the shopper. Calls block, at most about a second unless said otherwise, and never throw for
+ * what printers do: that is an outcome. Pages stay in memory; nothing is spooled to files here.
  */
 public interface Printer {
     /** What stands in the way of printing now, or soon will; empty if nothing is known to. */

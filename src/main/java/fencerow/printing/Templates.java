@@ -67,8 +67,9 @@ final class Templates {
     }
 
     private IllegalArgumentException broken(String name, MustacheException e) {
+        String cause = e.getCause() == null ? "" : ": " + e.getCause().getMessage();
         return new IllegalArgumentException(
-                file(name) + ": " + e.getMessage() + "; mend the template, or take the shipped one again", e);
+                file(name) + ": " + e.getMessage() + cause + "; mend the template, or take the shipped one again", e);
     }
 
     /** The style sheet. */

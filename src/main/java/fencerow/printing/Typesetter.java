@@ -40,7 +40,7 @@ final class Typesetter {
     /** @param warnings is told whatever the renderer finds fault with, such as a style it does not know */
     Typesetter(Consumer<String> warnings) {
         this.warnings = warnings;
-        XRLog.setLoggingEnabled(false);
+        XRLog.setLoggerImpl(new QuietRenderer());
         this.faces = List.of(
                 Typeface.read("Roboto", 400, ROBOTO + "Regular.ttf"),
                 Typeface.read("Roboto", 700, ROBOTO + "Bold.ttf"),

@@ -234,7 +234,8 @@ public final class Finder {
         return wanted(query.withKinds(COMPLETED))
                 .filter(place -> begun[place] > 0)
                 .mapToObj(place -> ranked(query, place, 1))
-                .map(each -> new Completion(each.entry().title(), completed.getOrDefault(each.place(), ""), each.score()))
+                .map(each -> new Completion(
+                        each.entry().title(), completed.getOrDefault(each.place(), ""), each.score()))
                 .filter(each -> !each.folded().equals(typed))
                 .sorted(Comparator.comparing((Completion each) -> !each.folded().startsWith(typed))
                         .thenComparing(Comparator.comparingDouble(Completion::weight).reversed())

@@ -51,7 +51,9 @@ final class Spelling {
                 done = word.to();
             }
         }
-        return done == 0 ? Optional.empty() : Optional.of(new Right(right.append(text.substring(done)).toString(), shown));
+        return done == 0
+                ? Optional.empty()
+                : Optional.of(new Right(right.append(text.substring(done)).toString(), shown));
     }
 
     private Optional<String> likely(String field, String word) {

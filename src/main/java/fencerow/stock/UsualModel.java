@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A stand-in for a model nobody named: of its class only the size is known, so it has the usual figures of that size. */
+/**
+ * A stand-in for a model nobody named: of its class only the size is known, so it has the usual figures of that size.
+ */
 public final class UsualModel {
     private static final String PREFIX = "usual-";
 
@@ -17,8 +19,8 @@ public final class UsualModel {
 
     /**
      * The stand-in for a class: for each figure the lower median of the catalogue's models of the class, so that it is
-     * one that a machine of that size really has; nothing on it but what its class always has. Empty where the catalogue
-     * has no model of the class.
+     * one that a machine of that size really has; nothing on it but what its class always has. Empty where the
+     * catalogue has no model of the class.
      */
     public static Optional<Model> of(MachineClass machineClass, Catalogue catalogue) {
         List<Model> models = catalogue.models().stream()

@@ -92,7 +92,8 @@ public record Reasons(Phrases phrases) {
                     .toList();
             return all.isEmpty()
                     ? List.of()
-                    : List.of(say("unchecked", Map.of("features", phrases.series(names), "more", all.size() - names.size())));
+                    : List.of(say("unchecked", Map.of(
+                            "features", phrases.series(names), "more", all.size() - names.size())));
         }
         return all.stream().map(phrases::verify).toList();
     }

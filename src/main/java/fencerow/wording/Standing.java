@@ -50,7 +50,8 @@ public record Standing(Kind kind, String words) {
             return new Standing(Kind.NEVER, texts.get("standing." + offering.id()));
         }
         return price(unit, feature, catalogue, toOrder)
-                .map(range -> new Standing(Kind.EXTRA, texts.get("standing.extra", Map.of("range", phrases.range(range)))))
+                .map(range -> new Standing(
+                        Kind.EXTRA, texts.get("standing.extra", Map.of("range", phrases.range(range)))))
                 .orElseGet(() -> new Standing(Kind.MISSING, texts.get("standing.missing")));
     }
 

@@ -104,7 +104,8 @@ class DrawingPainterTest {
 
     private static int inkOf(Ink ink) {
         Drawing thick = drawing(new Bounds(0, 0, 9, 9), new Piece.Shape(
-                new Outline(List.of(new Step.Move(0, 4.5), new Step.Line(9, 4.5))), new Look(ink, Tone.NONE, 9, false)));
+                new Outline(List.of(new Step.Move(0, 4.5), new Step.Line(9, 4.5))),
+                new Look(ink, Tone.NONE, 9, false)));
         return painted(thick, 9, 9).getRGB(4, 4);
     }
 

@@ -22,6 +22,7 @@ final class Norms {
     private static final double SMALLEST = 10;
     private static final double BODY = 12;
     private static final double LARGE_BODY = 18;
+    private static final double FOOT = 26 / 25.4 * 72;
 
     private Norms() {}
 
@@ -47,7 +48,8 @@ final class Norms {
                 assertTrue(left >= MARGIN - 0.1 && left + letter.getWidthDirAdj() <= box.getWidth() - MARGIN + 0.1
                                 && letter.getYDirAdj() - letter.getHeightDir() >= MARGIN - 0.1
                                 && bottom >= MARGIN - 0.1,
-                        () -> where + ": [" + letter.getUnicode() + "] stands in the margin at " + left + ", " + bottom);
+                        () -> where + ": [" + letter.getUnicode() + "] stands in the margin at " + left + ", "
+                                + bottom);
             }
         }
     }
@@ -62,11 +64,14 @@ final class Norms {
         }
     }
 
-    /** Fails unless most letters are of the body's size or larger. */
+    /** Fails unless most letters above the foot are of the body's size or larger. */
     static void assertBodyType(PDDocument pdf, boolean large) {
         double body = large ? LARGE_BODY : BODY;
         for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
-            List<TextPosition> letters = Pdf.letters(pdf, page);
+            double foot = pdf.getPage(page - 1).getMediaBox().getHeight() - FOOT;
+            List<TextPosition> letters = Pdf.letters(pdf, page).stream()
+                    .filter(letter -> letter.getYDirAdj() < foot)
+                    .toList();
             long fit = letters.stream().filter(letter -> letter.getFontSizeInPt() >= body - 0.01).count();
             double share = (double) fit / letters.size();
             assertTrue(share >= 0.5, "page " + page + ": only " + share + " of the letters are body type");

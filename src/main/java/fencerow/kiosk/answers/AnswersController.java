@@ -16,7 +16,8 @@ public final class AnswersController implements Screen {
     public AnswersController(Frame frame, Place.AllAnswers place) {
         this.frame = frame;
         AnswersModel model = new AnswersInteractor(
-                        frame.premises().showroom().questionnaire(), new AnswerWords(frame.phrases(), frame.comfort().metric()))
+                        frame.premises().showroom().questionnaire(),
+                        new AnswerWords(frame.phrases(), frame.comfort().metric()))
                 .model(frame.visit().get().answers());
         this.view = AnswersView.of(model, frame, place.scroll(), frame::go);
     }

@@ -84,7 +84,8 @@ final class ListView {
         if (!model.walkAway().isEmpty()) {
             VBox box = Boxes.card(Words.heading(frame.say("list.walk-away")), Words.small(frame.say("list.leave")));
             model.walkAway().forEach(sign -> box.getChildren().add(
-                    new Remark(Sign.Kind.NEVER, frame.say("list.sign", Map.of("what", sign.what(), "bad", sign.bad())))));
+                    new Remark(Sign.Kind.NEVER, frame.say(
+                            "list.sign", Map.of("what", sign.what(), "bad", sign.bad())))));
             box.getStyleClass().add("walk-away");
             side.getChildren().add(box);
         }

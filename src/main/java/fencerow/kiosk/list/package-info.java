@@ -1,6 +1,6 @@
 /**
- * The shopper's list before it is printed, in walk-around order, each line with why it is there; lines can be struck out.
- * Read first: {@code ListController}.
+ * The shopper's list before it is printed, in walk-around order, each line with why it is there; lines can be struck
+ * out. Read first: {@code ListController}.
  */
 @NullMarked
 package fencerow.kiosk.list;

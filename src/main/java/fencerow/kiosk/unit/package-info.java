@@ -1,6 +1,6 @@
 /**
- * Everything on one unit: what it costs and why, how it is made ready or why not, and what is on it in walk-around order.
- * Read first: {@code UnitController}.
+ * Everything on one unit: what it costs and why, how it is made ready or why not, and what is on it in walk-around
+ * order. Read first: {@code UnitController}.
  */
 @NullMarked
 package fencerow.kiosk.unit;
