@@ -56,7 +56,8 @@ class DrawingReaderTest {
 
     @Test
     void documentTypesAreRefused() {
-        List<Problem> found = problems("<?xml version=\"1.0\"?>\n<!DOCTYPE svg [<!ENTITY a SYSTEM \"file:///etc/passwd\">]>\n"
+        List<Problem> found = problems("<?xml version=\"1.0\"?>\n"
+                + "<!DOCTYPE svg [<!ENTITY a SYSTEM \"file:///etc/passwd\">]>\n"
                 + OPEN + "<title>&a;</title></svg>");
         assertTrue(found.toString().contains("a.svg:2: there is a document type"), found::toString);
     }

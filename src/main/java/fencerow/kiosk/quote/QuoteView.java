@@ -31,7 +31,7 @@ import javafx.scene.layout.VBox;
 /** Draws the steps of telling of another seller's tractor. */
 final class QuoteView {
     private static final int STEPS = 3;
-    private static final double CHOICE_EMS = 13;
+    private static final double CHOICE_EMS = 15;
     private static final double COMMON_EMS = 8;
     private static final double CHANGE_EMS = 9;
     private static final double FIELDS_EMS = 22;
