@@ -47,7 +47,7 @@ class DrawingReaderTest {
         "<g transform=\"skewX(9)\"><circle class=\"line\" r=\"9\"/></g>|[skewX]",
         "<g transform=\"scale(1 2)\"><circle class=\"line\" r=\"9\"/></g>|differently",
         "<g id=\"loader\"></g>|is empty",
-        "words|outside of <text>"})
+        "<g>words</g>|outside of <text>"})
     void whatIsNoneOfOursIsNamedWithItsLine(String body, String words) {
         List<Problem> found = problems(OPEN + "<title>A test</title>\n" + body + "\n</svg>");
         assertTrue(found.stream().anyMatch(each -> each.toString().startsWith("a.svg:3: ")

@@ -5,11 +5,11 @@ import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.ChoiceTile;
 import fencerow.kiosk.kit.Columns;
+import fencerow.kiosk.kit.Dial;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Page;
 import fencerow.kiosk.kit.Progress;
 import fencerow.kiosk.kit.Split;
-import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.needs.Question;
@@ -20,7 +20,6 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** Draws one question. */
@@ -30,14 +29,14 @@ final class AskView {
     private static final double JOB_EMS = 10.5;
     private static final double OPTION_EMS = 14;
     private static final double AMOUNT_EMS = 8;
-    private static final double STEP_EMS = 9;
+    private static final double VALUE_EMS = 10;
 
     private final Frame frame;
     private final AskModel model;
     private final AskModel.Touches touches;
     private final Page page;
     private final Map<String, ChoiceTile> tiles = new LinkedHashMap<>();
-    private final Label amount = Words.of(Styles.NUMBER, "");
+    private Optional<Dial> dial = Optional.empty();
     private final Label count = Words.of("count-number", "");
     private final Label fits = Words.body("");
     private final Label settled = Words.small("");
@@ -71,7 +70,9 @@ final class AskView {
                 Boxes.tight(Words.of("question", card.ask()), Words.of("question-why", card.why())),
                 new Columns(frame.scale(), tileEms(), mostColumns(), tiles.values()));
         if (!card.steps().isEmpty()) {
-            all.getChildren().add(steps(card.steps()));
+            Dial made = dial(card.steps());
+            dial = Optional.of(made);
+            all.getChildren().add(made);
         }
         return all;
     }
@@ -90,19 +91,19 @@ final class AskView {
 
     private int mostColumns() {
         return switch (model.card().choose()) {
-            case JOBS, AMOUNT -> 4;
+            case JOBS -> 4;
+            case AMOUNT -> 5;
             case ONE -> 2;
             case SEVERAL -> 3;
         };
     }
 
-    private Node steps(List<AskModel.Step> steps) {
-        StackPane value = new StackPane(amount);
-        value.getStyleClass().add("amount-value");
-        List<Touch> buttons = new ArrayList<>();
-        steps.forEach(step -> buttons.add(Buttons.secondary(
-                step.steps() < 0 ? Icon.MINUS : Icon.PLUS, step.words(), () -> touches.change(step.steps()))));
-        return Boxes.stack(value, new Columns(frame.scale(), STEP_EMS, 4, buttons));
+    private Dial dial(List<AskModel.Step> steps) {
+        List<Touch> less = new ArrayList<>();
+        List<Touch> more = new ArrayList<>();
+        steps.forEach(step -> (step.steps() < 0 ? less : more)
+                .add(Buttons.secondary(step.words(), () -> touches.change(step.steps()))));
+        return new Dial(frame.scale(), VALUE_EMS, less, more);
     }
 
     private Node side() {
@@ -116,7 +117,7 @@ final class AskView {
 
     private void tell(AskModel.Given given) {
         tiles.forEach((key, tile) -> tile.select(given.keys().contains(key)));
-        amount.setText(given.amount().orElse(frame.say("ask.no-amount")));
+        dial.ifPresent(shown -> shown.show(given.amount().orElse(frame.say("ask.no-amount"))));
         List<Touch> aside = new ArrayList<>();
         aside.add(Buttons.secondary(Icon.NOT_SURE, frame.say("ask.not-sure"), touches::notSure)
                 .select(given.notSure()));

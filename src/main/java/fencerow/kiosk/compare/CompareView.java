@@ -20,11 +20,12 @@ import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Draws units beside each other. */
 public final class CompareView {
-    private static final double HEAD_EMS = 16;
+    private static final double HEAD_EMS = 14;
     private static final double CELL_EMS = 11;
     private static final double SAME_EMS = 18;
 
@@ -43,7 +44,7 @@ public final class CompareView {
         for (int i = 0; i < model.heads().size(); i++) {
             heads.add(head(i, model.heads().get(i), open));
         }
-        VBox all = Boxes.loose(new Columns(frame.scale(), HEAD_EMS, heads.size(), heads));
+        VBox all = Boxes.loose(new ComparisonRow(frame.scale(), HEAD_EMS, legend(), heads));
         model.groups().forEach(group -> all.getChildren().add(group(group)));
         if (!model.same().isEmpty()) {
             List<Node> same = model.same().stream().map(this::same).toList();
@@ -51,6 +52,19 @@ public final class CompareView {
                     Words.heading(frame.say("compare.same")), new Columns(frame.scale(), SAME_EMS, 3, same)));
         }
         return all;
+    }
+
+    /** What the parts of a price bar are. */
+    private Node legend() {
+        VBox box = Boxes.tight();
+        for (String part : List.of("asking", "equipping", "range")) {
+            Region swatch = new Region();
+            swatch.getStyleClass().addAll("swatch", part);
+            HBox row = Boxes.row(swatch, Boxes.growing(Words.small(frame.say("compare.bar." + part))));
+            row.setAlignment(Pos.CENTER_LEFT);
+            box.getChildren().add(row);
+        }
+        return box;
     }
 
     private Node head(int index, UnitCard card, Consumer<UnitId> open) {

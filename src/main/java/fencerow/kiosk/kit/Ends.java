@@ -12,6 +12,7 @@ public final class Ends extends Pane {
     private final Node first;
     private final Node second;
     private final double gap;
+    private boolean toTheRight;
 
     /** Arranges the parts. */
     public Ends(Scale scale, Node first, Node second) {
@@ -19,6 +20,12 @@ public final class Ends extends Pane {
         this.second = second;
         this.gap = scale.px(GAP);
         getChildren().setAll(first, second);
+    }
+
+    /** Puts the second part at the right end even where it is below the first. */
+    public Ends toTheRight() {
+        toTheRight = true;
+        return this;
     }
 
     private static double width(Node part) {
@@ -80,7 +87,8 @@ public final class Ends extends Pane {
             double high = height(first, inner);
             first.resizeRelocate(insets.getLeft(), insets.getTop(), Math.min(inner, width(first)), high);
             double y = insets.getTop() + high + gap;
-            second.resizeRelocate(insets.getLeft(), y, inner, height(second, inner));
+            double wide = toTheRight ? Math.min(inner, width(second)) : inner;
+            second.resizeRelocate(insets.getLeft() + inner - wide, y, wide, height(second, wide));
         }
     }
 }

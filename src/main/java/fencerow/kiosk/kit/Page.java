@@ -37,7 +37,7 @@ public final class Page extends BorderPane {
 
     /** Shows what to do next: aside on the left, onward on the right. */
     public void showFoot(Scale scale, Collection<? extends Node> aside, Collection<? extends Node> onward) {
-        Ends foot = new Ends(scale, new Wrap(scale, aside), new Wrap(scale, onward));
+        Ends foot = new Ends(scale, new Wrap(scale, aside), new Wrap(scale, onward)).toTheRight();
         foot.getStyleClass().add("foot");
         setBottom(foot);
     }

@@ -69,7 +69,7 @@ public final class MatchWords {
         PriceRange further = match.price().plan().plus(match.price().catchUp());
         Money asked = match.price().asking().outTheDoor();
         return new UnitCard(match.unit().id(), match.verdict(), verdict(match), title(match.unit(), visit),
-                where(match.unit(), visit), price(match), priceParts(match, asked, further),
+                where(match.unit(), visit), price(match), priceParts(match, further),
                 new UnitCard.Bar(asked, further, longest), phrases.score(match),
                 first(reasons.speaksFor(match, ranking.needs()), room.speaksFor()),
                 first(against(match, ranking, visit), room.speaksAgainst()),
@@ -98,7 +98,7 @@ public final class MatchWords {
         return phrases.range(match.price().total());
     }
 
-    private String priceParts(Match match, Money asked, PriceRange further) {
+    private String priceParts(Match match, PriceRange further) {
         if (!match.verdict().hasPlan()) {
             return texts.get("kiosk.results.as-it-stands");
         }
@@ -106,8 +106,7 @@ public final class MatchWords {
             return texts.get("kiosk.results.nothing-to-add");
         }
         String what = match.price().plan().isZero() ? "catch-up" : match.price().catchUp().isZero() ? "plan" : "both";
-        return texts.get("kiosk.results.parts." + what, Map.of(
-                "asked", phrases.money(asked), "further", phrases.range(further)));
+        return texts.get("kiosk.results.parts." + what, Map.of("further", phrases.range(further)));
     }
 
     /** The match on a line. */

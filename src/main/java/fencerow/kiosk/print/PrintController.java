@@ -3,14 +3,18 @@ package fencerow.kiosk.print;
 import fencerow.kiosk.frame.Comfort;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.ListPrinter;
+import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.visit.Visit;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Node;
 
 /** Prints the list, or saves it where there is no printer. */
 public final class PrintController implements Screen, PrintTouches {
+    private static final System.Logger LOG = System.getLogger(PrintController.class.getName());
     private static final String PRINT = "print";
 
     private final Frame frame;
@@ -18,14 +22,23 @@ public final class PrintController implements Screen, PrintTouches {
     private final PrintView view;
     private final boolean saves;
     private boolean further;
+    private List<String> lines = List.of();
 
     /** For the frame's visit. */
     public PrintController(Frame frame) {
         this.frame = frame;
-        this.interactor = new PrintInteractor(frame.texts());
+        this.interactor = new PrintInteractor(frame.premises().showroom(), frame.texts());
         this.view = new PrintView(frame, this);
         this.saves = frame.premises().settings().paper().printer().isEmpty();
         again();
+        frame.follow(frame.outlook(), this::tell);
+    }
+
+    private void tell(Optional<Outlook> outlook) {
+        outlook.ifPresent(known -> {
+            lines = interactor.lines(known);
+            again();
+        });
     }
 
     @Override
@@ -42,12 +55,18 @@ public final class PrintController implements Screen, PrintTouches {
         ListPrinter printer = frame.premises().printer();
         Set<ListPrinter.Part> parts = PrintInteractor.parts(further);
         frame.backRoom().work(PRINT, () -> printer.print(visit, comfort, parts),
-                printed -> view.show(interactor.printed(printed)), failure -> view.show(interactor.broken()));
+                printed -> view.show(interactor.printed(printed)), this::failed);
+    }
+
+    /** Writes down what kind of failure it was, without a word of the shopper's. */
+    private void failed(Throwable failure) {
+        LOG.log(System.Logger.Level.ERROR, "a list could not be printed: " + failure.getClass().getName());
+        view.show(interactor.broken());
     }
 
     @Override
     public void again() {
-        view.show(new PrintModel.Ready(further, saves));
+        view.show(interactor.ready(further, saves, lines));
     }
 
     @Override

@@ -1,17 +1,37 @@
 package fencerow.kiosk.print;
 
+import fencerow.checklist.ChecklistLine;
 import fencerow.kiosk.frame.ListPrinter;
+import fencerow.kiosk.frame.Outlook;
+import fencerow.visit.Showroom;
+import fencerow.wording.Labels;
 import fencerow.wording.Texts;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
 /** Puts the states of printing into words. */
 final class PrintInteractor {
+    private final Showroom showroom;
     private final Texts texts;
 
-    PrintInteractor(Texts texts) {
+    PrintInteractor(Showroom showroom, Texts texts) {
+        this.showroom = showroom;
         this.texts = texts;
+    }
+
+    /** What page one will hold. */
+    List<String> lines(Outlook outlook) {
+        Labels labels = new Labels(texts);
+        return showroom.checklist(outlook.visit(), outlook.stakes()).stream()
+                .filter(line -> line.place() == ChecklistLine.Place.PAGE_ONE)
+                .map(labels::lineWhat)
+                .toList();
+    }
+
+    PrintModel.Ready ready(boolean further, boolean saves, List<String> lines) {
+        return new PrintModel.Ready(further, saves, texts.get("paper.title"), lines);
     }
 
     static Set<ListPrinter.Part> parts(boolean further) {

@@ -6,6 +6,8 @@ import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.ChoiceTile;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Page;
+import fencerow.kiosk.kit.PaperSketch;
+import fencerow.kiosk.kit.Split;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Words;
 import java.util.List;
@@ -15,6 +17,9 @@ import javafx.scene.layout.VBox;
 
 /** Draws how printing stands. */
 final class PrintView {
+    private static final double WORDS_EMS = 24;
+    private static final double PAPER_EMS = 24;
+
     private final Frame frame;
     private final PrintTouches touches;
     private final Page page;
@@ -49,13 +54,13 @@ final class PrintView {
     }
 
     private void showReady(PrintModel.Ready ready) {
-        VBox all = Boxes.loose(
+        VBox words = Boxes.loose(
                 Words.lead(frame.say(ready.saves() ? "print.will-save" : "print.will-print")),
                 ChoiceTile.several(frame.say("print.further"), Optional.of(frame.say("print.further-hint")),
                         ready.further(), touches::further),
                 Words.small(frame.say("print.private")));
-        all.getStyleClass().add(Styles.MEASURE);
-        page.show(all);
+        page.show(new Split(frame.scale(), words, WORDS_EMS,
+                new PaperSketch(ready.heading(), ready.lines()), PAPER_EMS));
         page.showFoot(frame.scale(),
                 List.of(Buttons.secondary(Icon.LIST, frame.say("print.back"), touches::list)),
                 List.of(Buttons.primary(Icon.PRINT,

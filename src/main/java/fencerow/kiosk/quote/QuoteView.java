@@ -6,6 +6,7 @@ import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.ChoiceTile;
 import fencerow.kiosk.kit.Columns;
+import fencerow.kiosk.kit.Dial;
 import fencerow.kiosk.kit.Ends;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Keypad;
@@ -25,15 +26,15 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** Draws the steps of telling of another seller's tractor. */
 final class QuoteView {
     private static final int STEPS = 3;
-    private static final double CHOICE_EMS = 15;
+    private static final double SIZE_EMS = 13;
+    private static final double STATE_EMS = 15;
     private static final double COMMON_EMS = 8;
-    private static final double CHANGE_EMS = 9;
+    private static final double VALUE_EMS = 9;
     private static final double FIELDS_EMS = 22;
     private static final double KEYPAD_EMS = 18;
     private static final double SEEN_EMS = 20;
@@ -54,8 +55,8 @@ final class QuoteView {
 
     void show(QuoteModel.Machine model, boolean complete) {
         VBox all = step(0, "machine",
-                section("quote.size", choices(model.sizes(), touches::size)),
-                section("quote.age", choices(model.states(), touches::state)));
+                section("quote.size", choices(model.sizes(), SIZE_EMS, touches::size)),
+                section("quote.age", choices(model.states(), STATE_EMS, touches::state)));
         model.hours().ifPresent(hours -> all.getChildren().add(section("quote.meter", hours(hours))));
         page.show(all);
         foot(complete ? List.of(next()) : List.of());
@@ -107,8 +108,8 @@ final class QuoteView {
         return Boxes.stack(Words.subheading(frame.say(key)), content);
     }
 
-    private Node choices(List<QuoteModel.Choice> choices, Consumer<String> pick) {
-        return new Columns(frame.scale(), CHOICE_EMS, choices.size() > 3 ? 5 : 3, tiles(choices, pick));
+    private Node choices(List<QuoteModel.Choice> choices, double ems, Consumer<String> pick) {
+        return new Columns(frame.scale(), ems, choices.size(), tiles(choices, pick));
     }
 
     private static List<ChoiceTile> tiles(List<QuoteModel.Choice> choices, Consumer<String> pick) {
@@ -118,13 +119,14 @@ final class QuoteView {
     }
 
     private Node hours(QuoteModel.Hours hours) {
-        StackPane value = new StackPane(Words.of(Styles.NUMBER, hours.words()));
-        value.getStyleClass().add("amount-value");
-        List<Touch> changes = new ArrayList<>();
-        hours.changes().forEach(change -> changes.add(Buttons.secondary(change.by() < 0 ? Icon.MINUS : Icon.PLUS,
-                change.words(), () -> touches.changeHours(change.by()))));
-        return Boxes.stack(new Columns(frame.scale(), COMMON_EMS, 4, tiles(hours.common(), touches::hours)), value,
-                new Columns(frame.scale(), CHANGE_EMS, 4, changes));
+        List<Touch> less = new ArrayList<>();
+        List<Touch> more = new ArrayList<>();
+        hours.changes().forEach(change -> (change.by() < 0 ? less : more)
+                .add(Buttons.secondary(change.words(), () -> touches.changeHours(change.by()))));
+        Dial dial = new Dial(frame.scale(), VALUE_EMS, less, more);
+        dial.show(hours.words());
+        return Boxes.stack(
+                new Columns(frame.scale(), COMMON_EMS, 4, tiles(hours.common(), touches::hours)), dial);
     }
 
     private Touch field(QuoteModel.Field field) {
