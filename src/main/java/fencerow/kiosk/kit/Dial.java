@@ -98,8 +98,9 @@ public final class Dial extends Pane {
         double height = buttons().stream().mapToDouble(each -> height(each, width)).max().orElse(0);
         y += gap;
         for (int i = 0; i < count; i++) {
-            spots.add(new Spot(buttons().get(i), (i % columns) * (width + gap), y + (i / columns) * (height + gap),
-                    width, height));
+            int row = i / columns;
+            spots.add(new Spot(
+                    buttons().get(i), (i % columns) * (width + gap), y + row * (height + gap), width, height));
         }
         return spots;
     }
