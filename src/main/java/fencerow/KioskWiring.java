@@ -3,11 +3,13 @@ package fencerow;
 import fencerow.backoffice.Finders;
 import fencerow.backoffice.Folders;
 import fencerow.backoffice.KioskLauncher;
+import fencerow.backoffice.PrintShop;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.content.LastGoodContent;
 import fencerow.content.Problem;
 import fencerow.content.Reading;
+import fencerow.desk.Settings;
 import fencerow.kiosk.Kiosk;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
@@ -16,7 +18,9 @@ import fencerow.search.Finder;
 import fencerow.search.Hit;
 import fencerow.search.Kind;
 import fencerow.search.Query;
+import fencerow.wording.PseudoLocale;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -35,8 +39,13 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
     private static final System.Logger LOG = System.getLogger(KioskWiring.class.getName());
 
     @Override
-    public int launch(Folders folders) {
-        Kiosk.run(() -> open(folders), clock, window);
+    public int launch(Folders folders) throws NoScreenException {
+        try {
+            Kiosk.run(() -> open(folders), clock, window);
+        } catch (UnsupportedOperationException e) {
+            throw new NoScreenException("there is no screen to show the kiosk on (" + e.getMessage()
+                    + "); start it where a desktop runs");
+        }
         return 0;
     }
 
@@ -44,16 +53,29 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
     Opening open(Folders folders) {
         var lastGood = new LastGoodContent(dataFolder.resolve("last-good"));
         Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
-        if (reading instanceof Reading.Good<Content> good) {
-            keep(lastGood, good.content(), folders);
-            return new Opening.Open(premises(good.content(), folders.config(), List.of()));
+        if (reading instanceof Reading.Bad<Content> bad) {
+            return fallBack(lastGood, bad.problems().stream().map(Problem::toString).toList(), folders);
         }
-        List<String> problems = ((Reading.Bad<Content>) reading)
-                .problems().stream().map(Problem::toString).toList();
+        Content content = ((Reading.Good<Content>) reading).content();
+        try {
+            Premises premises = premises(content, folders.config(), List.of(), folders);
+            keep(lastGood, content, folders);
+            return new Opening.Open(premises);
+        } catch (UncheckedIOException | IllegalArgumentException e) {
+            return fallBack(lastGood, List.of(String.valueOf(e.getMessage())), folders);
+        }
+    }
+
+    private Opening fallBack(LastGoodContent lastGood, List<String> problems, Folders folders) {
         Optional<LastGoodContent.Kept> kept = lastGood.find();
-        return kept.isPresent()
-                ? new Opening.Open(premises(kept.get().content(), kept.get().config(), problems))
-                : new Opening.Closed(problems);
+        if (kept.isPresent()) {
+            try {
+                return new Opening.Open(premises(kept.get().content(), kept.get().config(), problems, folders));
+            } catch (UncheckedIOException | IllegalArgumentException e) {
+                LOG.log(System.Logger.Level.WARNING, "The last good content cannot be shown any more", e);
+            }
+        }
+        return new Opening.Closed(problems);
     }
 
     private static void keep(LastGoodContent lastGood, Content content, Folders folders) {
@@ -64,14 +86,18 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
         }
     }
 
-    private Premises premises(Content content, Path config, List<String> problems) {
+    /** Throws as {@link PrintShop#of} does, and an IllegalArgumentException if the language is not offered. */
+    private Premises premises(Content read, Path config, List<String> problems, Folders folders) {
+        boolean pseudo = folders.language().equals(Optional.of(PseudoLocale.LANGUAGE));
+        Content content = pseudo ? read.withPseudoLocale() : read;
+        Settings settings = folders.language().map(content.settings()::startingIn).orElse(content.settings());
         return new Premises(
                 content.showroom(),
                 content.texts(),
                 content.libraries(),
-                content.settings(),
+                settings,
                 search(content),
-                new KioskPrinter(content, config, clock),
+                new KioskPrinter(PrintShop.of(content, config, clock), settings.paper(), clock),
                 content.version(),
                 problems);
     }

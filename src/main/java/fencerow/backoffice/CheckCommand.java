@@ -54,7 +54,8 @@ final class CheckCommand implements Callable<Integer> {
         try {
             PrintShop shop = PrintShop.of(content, config, top.surroundings().clock());
             for (String language : content.settings().languages()) {
-                shop.print(Visit.NEW, language, content.settings().metric(), false, List.of(Sheet.values()));
+                boolean metric = content.settings().metric();
+                shop.print(Visit.NEW, language, metric, shop.format(false), List.of(Sheet.values()));
             }
         } catch (UncheckedIOException | IllegalArgumentException e) {
             problems.add(problem(String.valueOf(e.getMessage()), config));

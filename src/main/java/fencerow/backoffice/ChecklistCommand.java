@@ -75,8 +75,10 @@ final class ChecklistCommand implements Callable<Integer> {
 
     private Printout print(Premises premises, Visit visit, List<Sheet> wanted) throws FailedException {
         try {
-            return PrintShop.of(premises.content(), top.folders().config(), top.surroundings().clock())
-                    .print(visit, premises.language(), premises.content().settings().metric(), largePrint, wanted);
+            PrintShop shop =
+                    PrintShop.of(premises.content(), top.folders().config(), top.surroundings().clock());
+            boolean metric = premises.content().settings().metric();
+            return shop.print(visit, premises.language(), metric, shop.format(largePrint), wanted);
         } catch (UncheckedIOException | IllegalArgumentException e) {
             throw new FailedException(String.valueOf(e.getMessage()));
         }

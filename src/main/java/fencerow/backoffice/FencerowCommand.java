@@ -95,15 +95,21 @@ public final class FencerowCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws WrongUseException {
+    public Integer call() throws WrongUseException, FailedException {
         return launchKiosk();
     }
 
-    int launchKiosk() throws WrongUseException {
+    int launchKiosk() throws WrongUseException, FailedException {
         if (json) {
             throw new WrongUseException("the kiosk shows screens and prints no document; leave --json out");
         }
-        return surroundings.kiosk().launch(folders());
+        try {
+            return surroundings.kiosk().launch(folders());
+        } catch (KioskLauncher.NoScreenException e) {
+            throw new FailedException(String.valueOf(e.getMessage()));
+        } catch (IllegalArgumentException e) {
+            throw new WrongUseException(String.valueOf(e.getMessage()));
+        }
     }
 
     boolean isJson() {

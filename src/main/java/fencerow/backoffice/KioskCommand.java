@@ -13,7 +13,7 @@ final class KioskCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws WrongUseException {
+    public Integer call() throws WrongUseException, FailedException {
         return top.launchKiosk();
     }
 }

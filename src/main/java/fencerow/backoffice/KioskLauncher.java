@@ -7,6 +7,20 @@ public interface KioskLauncher {
      * Runs the kiosk until it is closed.
      *
      * @return the exit code
+     * @throws IllegalArgumentException if a setting of the window makes no sense
+     * @throws NoScreenException        if there is nothing to show it on
      */
-    int launch(Folders folders);
+    int launch(Folders folders) throws NoScreenException;
+
+    /** There is no screen that a kiosk can be shown on. The message says why and what to do. */
+    final class NoScreenException extends Exception {
+        /**
+         * Makes one.
+         *
+         * @param message what is wrong; what to do
+         */
+        public NoScreenException(String message) {
+            super(message);
+        }
+    }
 }

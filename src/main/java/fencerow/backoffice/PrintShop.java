@@ -45,23 +45,27 @@ public final class PrintShop {
         return new PrintShop(content, paper, clock);
     }
 
+    /** The showroom's size of paper, with ordinary or large type. */
+    public PageFormat format(boolean largePrint) {
+        return new PageFormat(
+                content.settings().paper().letter() ? PageFormat.Size.LETTER : PageFormat.Size.A4, largePrint);
+    }
+
     /**
      * Sets pages of a visit.
      *
-     * @param language   of the words; one that is offered
-     * @param metric     whether amounts are in metric units
-     * @param largePrint whether the type is large
-     * @param sheets     in this order; those with nothing on them are left out
+     * @param language of the words; one that is offered
+     * @param metric   whether amounts are in metric units
+     * @param sheets   in this order; those with nothing on them are left out
      * @throws IllegalArgumentException if a template asks for what does not exist
      */
-    public Printout print(Visit visit, String language, boolean metric, boolean largePrint, List<Sheet> sheets) {
+    public Printout print(Visit visit, String language, boolean metric, PageFormat format, List<Sheet> sheets) {
         Texts texts = content.getTexts(language);
         var phrases = new Phrases(texts, new Quantities(texts.locale(), metric)::show);
         var imprint = new Handout.Imprint(
                 content.settings().name(), content.settings().isDemo(), LocalDate.now(clock), content.version());
         Handout handout =
                 new Handouts(content.showroom(), phrases, content.getLibrary(language), imprint).of(visit);
-        PageFormat.Size size = content.settings().paper().letter() ? PageFormat.Size.LETTER : PageFormat.Size.A4;
-        return paper.print(handout, phrases, new PageFormat(size, largePrint), sheets);
+        return paper.print(handout, phrases, format, sheets);
     }
 }

@@ -1,6 +1,7 @@
 package fencerow.desk;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,6 +37,21 @@ public record Settings(
     /** Whether this is the demo showroom: only its PIN stands in plain digits. */
     public boolean isDemo() {
         return pin.chars().allMatch(Character::isDigit);
+    }
+
+    /**
+     * The same with visits starting in another of the languages.
+     *
+     * @throws IllegalArgumentException if the language is not offered
+     */
+    public Settings startingIn(String language) {
+        List<String> order = new ArrayList<>(languages);
+        if (!order.remove(language)) {
+            throw new IllegalArgumentException(
+                    "language [" + language + "] is not offered; use one of " + String.join(", ", languages));
+        }
+        order.add(0, language);
+        return new Settings(name, order, metric, idle, panel, paper, pin, dataFolder);
     }
 
     /**

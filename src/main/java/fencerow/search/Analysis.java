@@ -55,11 +55,6 @@ final class Analysis {
         return new String(plain, 0, length);
     }
 
-    /** Whether the language is analysed by rules of its own; others are taken as English. */
-    static boolean knows(String language) {
-        return STOP.containsKey(language);
-    }
-
     /** Whether the folded word says nothing in the language. */
     static boolean isStop(String language, String word) {
         return STOP.getOrDefault(language, Set.of()).contains(word);

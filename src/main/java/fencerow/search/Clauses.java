@@ -2,25 +2,25 @@ package fencerow.search;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.lucene.index.Term;
-import org.apache.lucene.search.AutomatonQuery;
+import org.apache.lucene.search.BlendedTermQuery;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.BoostQuery;
 import org.apache.lucene.search.ConstantScoreQuery;
 import org.apache.lucene.search.DisjunctionMaxQuery;
-import org.apache.lucene.search.FuzzyQuery;
 import org.apache.lucene.search.MatchAllDocsQuery;
 import org.apache.lucene.search.PhraseQuery;
 import org.apache.lucene.search.PrefixQuery;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermQuery;
-import org.apache.lucene.util.automaton.Automata;
-import org.apache.lucene.util.automaton.LevenshteinAutomata;
-import org.apache.lucene.util.automaton.Operations;
 
 /** Turns a reading into the library's queries. */
 final class Clauses {
@@ -35,8 +35,9 @@ final class Clauses {
     private static final float NUMBER = 2;
     /** A number with a unit in a title says which of many it is. */
     private static final float MEASURE = 15;
+    /** What a name, and the title, count that are just what is looked for. */
     private static final float WHOLE = 20;
-    private static final float TOGETHER = 1;
+    private static final float WHOLE_TITLE = 20;
     private static final float PUT_RIGHT = 0.8f;
     private static final float SYNONYM = 1.3f;
     private static final float LOOSE_SYNONYM = 0.7f;
@@ -45,11 +46,10 @@ final class Clauses {
     private static final float PERHAPS_MISSPELT = 0.6f;
     /** The part that a word's lesser matches add to its best one. */
     private static final float TIE = 0.15f;
+    /** What marking a synonym is worth where a word of the query is worth 1. */
+    private static final double MARKED_SYNONYM = 0.5;
     private static final int SLOP = 3;
-    private static final int SHORTEST_FUZZY = 4;
-    private static final int SHORTEST_FUZZY_TWICE = 6;
     private static final int SHORTEST_BODY_START = 3;
-    private static final int MOST_FUZZY = 30;
 
     private final Index index;
     private final Concepts concepts;
@@ -74,7 +74,7 @@ final class Clauses {
         while (!meanings.isEmpty()) {
             Concepts.Meant longest = meanings.remove(0);
             List<Query> ways = new ArrayList<>();
-            ways.add(words(longest.words(), reading));
+            ways.add(words(longest.words(), reading, language));
             ways.add(meaning(longest));
             meanings.removeIf(other -> {
                 if (longest.words().containsAll(other.words())) {
@@ -85,105 +85,120 @@ final class Clauses {
             left.removeAll(longest.words());
             all.add(anyOf(ways), Occur.SHOULD);
         }
-        all.add(words(left, reading), Occur.SHOULD);
+        all.add(words(left, reading, language), Occur.SHOULD);
         for (String joined : reading.joined()) {
-            all.add(boost(anyOf(List.of(
-                    term(Index.CALLED, joined, JOINED), term(Index.SHOWN, joined, TEXT))), 1), Occur.SHOULD);
+            List<Query> ways = new ArrayList<>();
+            add(ways, Index.CALLED, joined, JOINED);
+            add(ways, Index.SHOWN, joined, TEXT);
+            all.add(anyOf(ways), Occur.SHOULD);
         }
         for (String each : index.languages()) {
             List<String> stems = reading.stems(each);
-            all.add(new BoostQuery(new ConstantScoreQuery(
-                    new TermQuery(new Term(Index.WHOLE, String.join(" ", stems)))), WHOLE), Occur.SHOULD);
+            String whole = String.join(" ", stems);
+            all.add(exactly(Index.WHOLE, whole, WHOLE), Occur.SHOULD);
+            all.add(exactly(Index.WHOLE_TITLE, whole, WHOLE_TITLE), Occur.SHOULD);
             if (stems.size() > 1) {
-                all.add(boost(anyOf(List.of(
-                        boost(phrase(Index.TITLE + each, stems), TITLE),
-                        boost(phrase(Index.NAMES + each, stems), NAMES),
-                        boost(phrase(Index.TEXT + each, stems), TEXT))), TOGETHER), Occur.SHOULD);
+                List<Query> ways = new ArrayList<>();
+                add(ways, Index.TITLE + each, stems, TITLE);
+                add(ways, Index.NAMES + each, stems, NAMES);
+                add(ways, Index.TEXT + each, stems, TEXT);
+                all.add(anyOf(ways), Occur.SHOULD);
             }
         }
         return all.build();
     }
 
-    private Query words(List<Reading.Word> words, Reading reading) {
+    private Query words(List<Reading.Word> words, Reading reading, String language) {
         var all = new BooleanQuery.Builder();
-        words.forEach(word -> all.add(word(word, reading), Occur.SHOULD));
+        words.forEach(word -> all.add(word(word, reading, language), Occur.SHOULD));
         return all.build();
     }
 
-    private Query word(Reading.Word word, Reading reading) {
+    private Query word(Reading.Word word, Reading reading, String session) {
         List<Query> ways = new ArrayList<>();
         String folded = word.folded();
         for (String language : index.languages()) {
             word.stem(language).ifPresent(stem -> {
-                ways.add(term(Index.TITLE + language, stem, word.measure() ? MEASURE : TITLE));
-                ways.add(term(Index.NAMES + language, stem, NAMES));
-                ways.add(term(Index.RELATED + language, stem, RELATED));
-                ways.add(term(Index.LEAD + language, stem, LEAD));
-                ways.add(term(Index.TEXT + language, stem, TEXT));
+                add(ways, Index.NAMES + language, stem, NAMES);
+                add(ways, Index.RELATED + language, stem, RELATED);
             });
         }
-        ways.add(term(Index.JOINED, folded, JOINED));
+        for (String language : index.entryLanguages()) {
+            word.stem(language).ifPresent(stem -> {
+                add(ways, Index.TITLE + language, stem, word.measure() ? MEASURE : TITLE);
+                add(ways, Index.LEAD + language, stem, LEAD);
+                add(ways, Index.TEXT + language, stem, TEXT);
+            });
+        }
+        add(ways, Index.JOINED, folded, JOINED);
+        if (folded.endsWith("s")) {
+            add(ways, Index.JOINED, folded.substring(0, folded.length() - 1), JOINED);
+        }
         if (word.measure()) {
             String number = folded.replaceAll("[a-z]+$", "");
-            ways.add(term(Index.CALLED, number, NUMBER));
-            ways.add(term(Index.SHOWN, number, NUMBER / 4));
+            add(ways, Index.CALLED, number, NUMBER);
+            add(ways, Index.SHOWN, number, NUMBER / 4);
         }
         boolean unfinished = reading.isUnfinished(word);
         if (unfinished) {
-            ways.add(term(Index.STARTS, folded, START));
+            add(ways, Index.STARTS, folded, START);
             if (folded.length() >= SHORTEST_BODY_START) {
                 ways.add(boost(new PrefixQuery(new Term(Index.SHOWN, folded)), BODY_START));
             }
         }
-        if (folded.length() >= SHORTEST_FUZZY && !word.isNumber()) {
-            boolean known = isKnown(word) || unfinished && index.count(Index.STARTS, folded) > 0;
-            float weight = known ? PERHAPS_MISSPELT : MISSPELT;
-            int edits = known || folded.length() < SHORTEST_FUZZY_TWICE ? 1 : 2;
-            ways.add(boost(fuzzy(Index.CALLED, folded, edits), weight));
-            ways.add(boost(fuzzy(Index.SHOWN, folded, edits), weight / 4));
-            if (unfinished && !known) {
-                ways.add(boost(misspeltStart(folded), 1));
-            }
+        if (folded.length() >= Spelling.SHORTEST && !word.isNumber()) {
+            addMisspelt(ways, folded, index.isKnown(word, session), unfinished);
         }
         return anyOf(ways);
     }
 
-    /** Whether the word, or another form of it, is anywhere in the index. */
-    boolean isKnown(Reading.Word word) {
-        return index.count(Index.CALLED, word.folded()) > 0
-                || index.count(Index.SHOWN, word.folded()) > 0
-                || index.languages().stream().anyMatch(language -> word.stem(language)
-                        .filter(stem -> index.count(Index.NAMES + language, stem) > 0
-                                || index.count(Index.TITLE + language, stem) > 0
-                                || index.count(Index.TEXT + language, stem) > 0)
-                        .isPresent());
+    private void addMisspelt(List<Query> ways, String word, boolean known, boolean unfinished) {
+        boolean begun = unfinished && index.hasStart(word);
+        float weight = known || begun ? PERHAPS_MISSPELT : MISSPELT;
+        int edits = known || begun ? 1 : Spelling.edits(word);
+        addNear(ways, index.vocabulary().near(word, edits), word.length(), weight);
+        if (unfinished && !known && !begun) {
+            addNear(ways, index.vocabulary().startingNear(word), word.length(), 1);
+        }
     }
 
-    private static Query misspeltStart(String start) {
-        var edited = new LevenshteinAutomata(start, true).toAutomaton(1, "");
-        var any = Operations.concatenate(edited, Automata.makeAnyString());
-        return new AutomatonQuery(new Term(Index.CALLED, start),
-                Operations.determinize(any, Operations.DEFAULT_DETERMINIZE_WORK_LIMIT));
+    /** Near words count as if all were equally rare, or the rarest mistake would win. */
+    private static void addNear(List<Query> ways, List<Vocabulary.Near> near, int length, float weight) {
+        if (near.isEmpty()) {
+            return;
+        }
+        var called = new BlendedTermQuery.Builder();
+        var shown = new BlendedTermQuery.Builder();
+        for (Vocabulary.Near each : near) {
+            float likeness = 1 - (float) each.edits() / Math.max(length, each.edits() + 1);
+            called.add(new Term(Index.CALLED, each.known().word()), likeness);
+            shown.add(new Term(Index.SHOWN, each.known().word()), likeness);
+        }
+        ways.add(boost(called.build(), weight));
+        ways.add(boost(shown.build(), weight / 4));
     }
 
     private Query meaning(Concepts.Meant meant) {
         List<Query> ways = new ArrayList<>();
         for (Map<String, List<String>> phrase : meant.phrases()) {
             phrase.forEach((language, stems) -> {
-                ways.add(boost(phrase(Index.TITLE + language, stems), TITLE));
-                ways.add(boost(phrase(Index.NAMES + language, stems), NAMES));
-                ways.add(boost(phrase(Index.LEAD + language, stems), LEAD));
-                ways.add(boost(phrase(Index.TEXT + language, stems), TEXT));
+                add(ways, language.equals(Concepts.AS_WRITTEN) ? Index.CALLED : Index.NAMES + language, stems, NAMES);
+                if (index.entryLanguages().contains(language)) {
+                    add(ways, Index.TITLE + language, stems, TITLE);
+                    add(ways, Index.LEAD + language, stems, LEAD);
+                    add(ways, Index.TEXT + language, stems, TEXT);
+                }
             });
         }
         return boost(anyOf(ways), meant.words().size() > 1 ? SYNONYM : LOOSE_SYNONYM);
     }
 
-    /** Entries whose title or a name has words that begin like all those typed. */
+    /** Entries whose title or names have all the words typed, the last one perhaps unfinished. */
     Query beginnings(Reading reading) {
         var all = new BooleanQuery.Builder();
         for (Reading.Word word : reading.words()) {
-            all.add(new TermQuery(new Term(Index.STARTS, word.folded())), Occur.MUST);
+            String field = reading.isUnfinished(word) ? Index.STARTS : Index.CALLED;
+            all.add(new TermQuery(new Term(field, word.folded())), Occur.MUST);
         }
         return new ConstantScoreQuery(all.build());
     }
@@ -201,26 +216,24 @@ final class Clauses {
         return any.build();
     }
 
-    /** The words to mark in what is shown: those of the query, put right, and what they also stand for. */
-    Query marking(Reading reading, Optional<Reading> putRight) {
-        var any = new BooleanQuery.Builder();
-        List<Reading.Word> words = new ArrayList<>(reading.words());
-        putRight.ifPresent(right -> words.addAll(right.words()));
-        for (String language : index.languages()) {
-            String field = Index.TEXT + language;
-            for (Reading.Word word : words) {
-                word.stem(language).ifPresent(stem -> any.add(new TermQuery(new Term(field, stem)), Occur.SHOULD));
-                if (reading.isUnfinished(word) && word.stem(language).isPresent()) {
-                    any.add(new PrefixQuery(new Term(field, word.folded())), Occur.SHOULD);
-                }
-            }
-            concepts.in(reading).stream()
+    /** What to mark in what is shown: words of the query, put right, and what they also stand for. */
+    Excerpts.Marks marks(Reading reading, Optional<Reading> putRight) {
+        Map<String, Double> stems = new HashMap<>();
+        Set<String> starts = new HashSet<>();
+        Stream.concat(Stream.of(reading), putRight.stream()).forEach(each -> {
+            concepts.in(each).stream()
                     .flatMap(meant -> meant.phrases().stream())
-                    .flatMap(phrase -> phrase.getOrDefault(language, List.of()).stream())
-                    .distinct()
-                    .forEach(stem -> any.add(new TermQuery(new Term(field, stem)), Occur.SHOULD));
-        }
-        return any.build();
+                    .flatMap(phrase -> phrase.values().stream())
+                    .flatMap(List::stream)
+                    .forEach(stem -> stems.put(stem, MARKED_SYNONYM));
+            each.words().forEach(word -> word.stems().values().forEach(stem -> stems.put(stem, 1.0)));
+            each.words().stream().filter(each::isUnfinished).map(Reading.Word::folded).forEach(starts::add);
+        });
+        return new Excerpts.Marks(stems, starts);
+    }
+
+    private static Query exactly(String field, String whole, float boost) {
+        return boost(new ConstantScoreQuery(new TermQuery(new Term(field, whole))), boost);
     }
 
     private static Query anyOf(Collection<Query> ways) {
@@ -231,20 +244,19 @@ final class Clauses {
         return new BoostQuery(query, boost);
     }
 
-    private static Query term(String field, String word, float boost) {
-        return new BoostQuery(new TermQuery(new Term(field, word)), boost);
+    private void add(List<Query> ways, String field, String word, float boost) {
+        var term = new Term(field, word);
+        index.states(term).ifPresent(states -> ways.add(boost(new TermQuery(term, states), boost)));
     }
 
-    private static Query fuzzy(String field, String word, int edits) {
-        return new FuzzyQuery(new Term(field, word), edits, 0, MOST_FUZZY, true);
-    }
-
-    private static Query phrase(String field, List<String> stems) {
+    /** Adds a phrase whose words are all there. */
+    private void add(List<Query> ways, String field, List<String> stems, float boost) {
         if (stems.size() == 1) {
-            return new TermQuery(new Term(field, stems.get(0)));
+            add(ways, field, stems.get(0), boost);
+        } else if (stems.stream().allMatch(stem -> index.states(new Term(field, stem)).isPresent())) {
+            var phrase = new PhraseQuery.Builder().setSlop(SLOP);
+            stems.forEach(stem -> phrase.add(new Term(field, stem)));
+            ways.add(boost(phrase.build(), boost));
         }
-        var phrase = new PhraseQuery.Builder().setSlop(SLOP);
-        stems.forEach(stem -> phrase.add(new Term(field, stem)));
-        return phrase.build();
     }
 }

@@ -13,6 +13,9 @@ import java.util.TreeSet;
 
 /** What other words stand for the same: synonyms, both ways, found anywhere in a query. */
 final class Concepts {
+    /** In place of a language: the words as written, of a phrase that a language has no stems for. */
+    static final String AS_WRITTEN = "";
+
     private static final int LONGEST_RUN = 6;
 
     /**
@@ -44,6 +47,9 @@ final class Concepts {
     private int add(Reading reading) {
         Map<String, List<String>> phrase = new HashMap<>();
         reader.languages().forEach(language -> phrase.put(language, reading.stems(language)));
+        if (reader.languages().stream().anyMatch(language -> reading.saysNothing(language))) {
+            phrase.put(AS_WRITTEN, reading.words().stream().map(Reading.Word::folded).toList());
+        }
         phrases.add(Map.copyOf(phrase));
         return phrases.size() - 1;
     }

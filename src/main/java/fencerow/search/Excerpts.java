@@ -1,36 +1,33 @@
 package fencerow.search;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.text.BreakIterator;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
-import org.apache.lucene.search.Query;
-import org.apache.lucene.search.uhighlight.LengthGoalBreakIterator;
-import org.apache.lucene.search.uhighlight.Passage;
-import org.apache.lucene.search.uhighlight.PassageFormatter;
-import org.apache.lucene.search.uhighlight.UnifiedHighlighter;
-import org.apache.lucene.search.uhighlight.WholeBreakIterator;
+import java.util.stream.IntStream;
 
-/** Titles and best passages of hits, with the words that match marked. */
+/**
+ * Titles and best sentences of hits, with the words that match marked. The texts are read once, when the finder is
+ * built, so that a keystroke only looks stems up.
+ */
 final class Excerpts {
-    /** Ends a passage and a block, also for the sentence finder. */
     private static final char PARAGRAPH_END = '\u2029';
     private static final int SHORTEST = 90;
     private static final int LONGEST = 260;
 
-    private final Index index;
+    private final List<Text> titles;
+    private final List<Text> texts;
 
-    Excerpts(Index index) {
-        this.index = index;
+    Excerpts(List<Entry> entries, Reader reader) {
+        titles = entries.stream().map(entry -> Text.of(entry.title(), entry.language(), reader)).toList();
+        texts = entries.stream().map(entry -> Text.of(text(entry), entry.language(), reader)).toList();
     }
 
-    /** All passages of an entry as one text, as it is indexed. */
+    /** All passages of an entry as one text. */
     static String text(Entry entry) {
         return entry.passages().stream()
                 .map(passage -> passage.words().replace('\n', PARAGRAPH_END))
@@ -41,48 +38,37 @@ final class Excerpts {
     record Shown(Marked title, String section, Marked excerpt) {}
 
     /**
-     * What to show of the entries at these places.
+     * What to mark.
      *
-     * @param marking finds the words to mark, in any title or text field
+     * @param stems  stems in any language, with what finding one is worth
+     * @param starts beginnings of words still being typed
      */
-    List<Shown> of(List<Integer> places, Query marking) {
-        Map<String, List<Integer>> byLanguage = places.stream()
-                .collect(Collectors.groupingBy(place -> index.entries().get(place).language()));
-        Map<Integer, Shown> shown = new HashMap<>();
-        byLanguage.forEach((language, some) -> shown.putAll(mark(language, some, marking)));
-        return places.stream().map(shown::get).toList();
+    record Marks(Map<String, Double> stems, Set<String> starts) {
+        double worth(String stem, String folded) {
+            double worth = stems.getOrDefault(stem, 0.0);
+            return worth > 0 || starts.stream().noneMatch(folded::startsWith) ? worth : 1;
+        }
     }
 
-    private Map<Integer, Shown> mark(String language, List<Integer> places, Query marking) {
-        String titleField = Index.TITLE + language;
-        String textField = Index.TEXT + language;
-        String[] fields = {textField, titleField};
-        int[] documents = places.stream().mapToInt(Integer::intValue).toArray();
-        Map<Integer, Shown> shown = new HashMap<>();
-        try {
-            Map<String, Object[]> found = new Marker(index, language)
-                    .mark(fields, marking, documents, new int[] {1, 1});
-            // The library sorts documents within, and gives results in the order asked for.
-            Object[] titles = found.getOrDefault(titleField, new Object[0]);
-            Object[] texts = found.getOrDefault(textField, new Object[0]);
-            for (int i = 0; i < documents.length; i++) {
-                Entry entry = index.entries().get(documents[i]);
-                Marked title = titles[i] instanceof Stretch stretch
-                        ? stretch.marked()
-                        : Marked.plain(entry.title());
-                shown.put(documents[i], texts[i] instanceof Stretch stretch
-                        ? new Shown(title, section(entry, stretch.from()), stretch.marked())
-                        : new Shown(title, "", opening(entry)));
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("the index in memory could not be read", e);
+    /** What to show of the entry at a place. */
+    Shown of(int place, Entry entry, Marks marks) {
+        Marked title = titles.get(place).marked(0, entry.title().length(), marks);
+        Text text = texts.get(place);
+        int best = text.bestSentence(marks);
+        if (best < 0) {
+            return new Shown(title, "", opening(entry));
         }
-        return shown;
+        int from = text.ends()[best] - text.length(best);
+        int to = text.ends()[best];
+        for (int next = best + 1; next < text.ends().length && to - from < SHORTEST; next++) {
+            to = text.ends()[next];
+        }
+        return new Shown(title, section(entry, from), text.marked(from, to, marks));
     }
 
     private static String section(Entry entry, int from) {
         int end = 0;
-        for (var passage : entry.passages()) {
+        for (Passage passage : entry.passages()) {
             end += passage.words().length() + 1;
             if (from < end) {
                 return passage.heading();
@@ -95,85 +81,83 @@ final class Excerpts {
     private static Marked opening(Entry entry) {
         return entry.passages().isEmpty()
                 ? Marked.plain("")
-                : Marked.plain(cut(entry.passages().get(0).words().replace('\n', ' '), LONGEST));
+                : Marked.plain(cut(entry.passages().get(0).words().replace('\n', ' ')));
     }
 
-    private static String cut(String words, int longest) {
-        if (words.length() <= longest) {
+    private static String cut(String words) {
+        if (words.length() <= LONGEST) {
             return words;
         }
-        int blank = words.lastIndexOf(' ', longest);
-        return words.substring(0, blank > 0 ? blank : longest).stripTrailing() + "\u2026";
+        int blank = words.lastIndexOf(' ', LONGEST);
+        return words.substring(0, blank > 0 ? blank : LONGEST).stripTrailing() + "\u2026";
     }
 
-    /** A stretch of a text, where it begins there, and its marks. */
-    private record Stretch(int from, Marked marked) {}
-
-    private static final class Marker extends UnifiedHighlighter {
-        private final Index index;
-        private final String textField;
-
-        Marker(Index index, String language) {
-            super(new UnifiedHighlighter.Builder(index.searcher(), Analysis.surface())
-                    .withFieldMatcher(field -> true)
-                    .withHighlightPhrasesStrictly(false)
-                    .withMaxNoHighlightPassages(0)
-                    .withFormatter(new Stretches()));
-            this.index = index;
-            this.textField = Index.TEXT + language;
+    /**
+     * A text read.
+     *
+     * @param words  that have a stem
+     * @param stems  of those words, in the text's language
+     * @param ends   where its sentences end
+     */
+    private record Text(String text, List<Reading.Word> words, String[] stems, int[] ends) {
+        static Text of(String text, String language, Reader reader) {
+            List<Reading.Word> words = reader.words(text, language);
+            String[] stems = words.stream().map(word -> word.stem(language).orElse("")).toArray(String[]::new);
+            return new Text(text, words, stems, sentenceEnds(text));
         }
 
-        Map<String, Object[]> mark(String[] fields, Query marking, int[] documents, int[] most) throws IOException {
-            return highlightFieldsAsObjects(fields, marking, documents, most);
+        private static int[] sentenceEnds(String text) {
+            BreakIterator sentences = BreakIterator.getSentenceInstance(Locale.ROOT);
+            sentences.setText(text);
+            return IntStream.generate(sentences::next).takeWhile(end -> end != BreakIterator.DONE).toArray();
         }
 
-        @Override
-        protected BreakIterator getBreakIterator(String field) {
-            return field.equals(textField)
-                    ? LengthGoalBreakIterator.createMinLength(
-                            BreakIterator.getSentenceInstance(Locale.ROOT), SHORTEST, 0.5f)
-                    : new WholeBreakIterator();
+        int length(int sentence) {
+            return ends[sentence] - (sentence == 0 ? 0 : ends[sentence - 1]);
         }
 
-        /** The texts come from the entries; the index keeps none. */
-        @Override
-        protected List<CharSequence[]> loadFieldValues(
-                String[] fields, org.apache.lucene.search.DocIdSetIterator documents, int longest)
-                throws IOException {
-            List<CharSequence[]> values = new ArrayList<>();
-            for (int doc = documents.nextDoc();
-                    doc != org.apache.lucene.search.DocIdSetIterator.NO_MORE_DOCS;
-                    doc = documents.nextDoc()) {
-                Entry entry = index.entries().get(doc);
-                values.add(Arrays.stream(fields)
-                        .map(field -> field.equals(textField) ? text(entry) : entry.title())
-                        .toArray(CharSequence[]::new));
-            }
-            return values;
-        }
-    }
-
-    /** Gives the best passage as a stretch instead of a string. */
-    private static final class Stretches extends PassageFormatter {
-        @Override
-        public Object format(Passage[] passages, String content) {
-            Passage passage = passages[0];
-            int from = passage.getStartOffset();
-            int to = passage.getEndOffset();
-            while (from < to && Character.isWhitespace(content.charAt(from))) {
-                from++;
-            }
-            String words = cut(content.substring(from, to).replace(PARAGRAPH_END, ' ').stripTrailing(), LONGEST);
-            List<Marked.Span> spans = new ArrayList<>();
-            for (int i = 0; i < passage.getNumMatches(); i++) {
-                int start = passage.getMatchStarts()[i] - from;
-                int end = passage.getMatchEnds()[i] - from;
-                int last = spans.isEmpty() ? 0 : spans.get(spans.size() - 1).to();
-                if (start >= last && end <= words.length()) {
-                    spans.add(new Marked.Span(start, end));
+        /** The sentence in which the most worth is found, or -1. */
+        int bestSentence(Marks marks) {
+            int best = -1;
+            double most = 0;
+            int sentence = 0;
+            double worth = 0;
+            List<String> found = new ArrayList<>();
+            for (int i = 0; i < stems.length; i++) {
+                while (words.get(i).from() >= ends[sentence]) {
+                    sentence++;
+                    worth = 0;
+                    found.clear();
+                }
+                double one = marks.worth(stems[i], words.get(i).folded());
+                if (one > 0 && !found.contains(stems[i])) {
+                    found.add(stems[i]);
+                    worth += one;
+                    if (worth > most) {
+                        most = worth;
+                        best = sentence;
+                    }
                 }
             }
-            return new Stretch(from, new Marked(words, spans));
+            return best;
+        }
+
+        Marked marked(int from, int to, Marks marks) {
+            int start = from;
+            while (start < to && Character.isWhitespace(text.charAt(start))) {
+                start++;
+            }
+            String shown = cut(text.substring(start, to).replace(PARAGRAPH_END, ' ').stripTrailing());
+            List<Marked.Span> spans = new ArrayList<>();
+            for (int i = 0; i < stems.length; i++) {
+                Reading.Word word = words.get(i);
+                boolean within = word.from() >= start && word.to() <= start + shown.length();
+                if (within && marks.worth(stems[i], word.folded()) > 0) {
+                    spans.add(new Marked.Span(word.from() - start, word.to() - start));
+                }
+            }
+            spans.sort(Comparator.comparingInt(Marked.Span::from));
+            return new Marked(shown, spans);
         }
     }
 }

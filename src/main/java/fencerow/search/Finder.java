@@ -1,73 +1,56 @@
 package fencerow.search;
 
-import fencerow.terms.FeatureId;
 import fencerow.terms.TopicId;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * Finds entries by shoppers' words. An immutable snapshot, safe for use by any number of threads; when content or
- * stock change, build another one and put it in place of this one.
+ * stock change, build another one in the background and put it in place of this one.
  */
 public final class Finder {
     /** Hits below this part of the best one's score are noise. */
     private static final double NOISE = 0.05;
-    /** What a unit that fits what was asked of the stock scores, in best word matches. */
+    /** What a unit scores that fits, or may fit, what is asked of the stock, in best word matches. */
     private static final double FITS = 1.5;
     private static final double MAY_FIT = 0.8;
     private static final int MOST_COMPLETIONS = 6;
     private static final int NEAREST = 5;
     private static final Set<Kind> COMPLETED = Set.of(Kind.EXPLAINER, Kind.WORD, Kind.JOB, Kind.ATTACHMENT);
 
+    private final List<Entry> entries;
     private final Index index;
     private final Reader reader;
     private final Clauses clauses;
     private final IntentReader intents;
     private final Spelling spelling;
     private final Excerpts excerpts;
-    private final Set<String> entryLanguages;
-    private final Set<String> translated;
+    private final Sieve sieve;
+    /** Titles that complete what is typed, read once, by place. */
     private final Map<Integer, String> completed = new HashMap<>();
 
     private Finder(List<Entry> entries, Collection<Synonym> synonyms) {
+        this.entries = entries;
         index = Index.of(entries);
         reader = new Reader(index.languages());
         clauses = new Clauses(index, new Concepts(synonyms, reader));
         intents = new IntentReader(entries, reader);
-        spelling = new Spelling(index, clauses);
-        excerpts = new Excerpts(index);
-        entryLanguages = entries.stream().map(Entry::language).collect(Collectors.toCollection(TreeSet::new));
-        translated = entries.stream().map(Finder::inItsLanguage).collect(Collectors.toSet());
+        spelling = new Spelling(index);
+        excerpts = new Excerpts(entries, reader);
+        sieve = new Sieve(entries);
         for (int place = 0; place < entries.size(); place++) {
             if (COMPLETED.contains(entries.get(place).kind())) {
-                completed.put(place, folded(reader.read(entries.get(place).title())));
+                completed.put(place, reader.read(entries.get(place).title()).folded());
             }
         }
-    }
-
-    private static String folded(Reading reading) {
-        return reading.words().stream().map(Reading.Word::folded).collect(Collectors.joining(" "));
-    }
-
-    private static String inItsLanguage(Entry entry) {
-        return inLanguage(entry, entry.language());
-    }
-
-    private static String inLanguage(Entry entry, String language) {
-        return entry.kind().id() + "/" + entry.id() + "/" + language;
     }
 
     /**
@@ -75,7 +58,7 @@ public final class Finder {
      *
      * @param entries  what can be found
      * @param synonyms words that stand for each other
-     * @param aliases  the showroom's own words for topics; they lead to the topics and are never shown
+     * @param aliases  the showroom's own words for topics; they lead to the topics' explainers and are never shown
      */
     public static Finder of(
             Collection<Entry> entries, Collection<Synonym> synonyms, Map<String, TopicId> aliases) {
@@ -84,7 +67,8 @@ public final class Finder {
         List<Entry> named = entries.stream()
                 .map(entry -> entry.kind() == Kind.EXPLAINER && byTopic.containsKey(entry.id())
                         ? entry.withNames(Stream.concat(
-                                entry.names().stream(), byTopic.get(entry.id()).stream()).toList())
+                                entry.names().stream(),
+                                byTopic.getOrDefault(entry.id(), List.of()).stream().sorted()).toList())
                         : entry)
                 .toList();
         return new Finder(named, synonyms);
@@ -92,51 +76,54 @@ public final class Finder {
 
     /** How many entries there are. */
     public int size() {
-        return index.entries().size();
+        return entries.size();
     }
 
     /** An entry at its place, and how well it matches. */
-    private record Ranked(int place, Entry entry, double score) {}
+    private record Ranked(int place, Entry entry, double score) {
+        Ranked withScore(double other) {
+            return new Ranked(place, entry, other);
+        }
+    }
 
     /** Finds what the query asks for. */
     public Results find(Query query) {
         String text = query.text().substring(0, Math.min(query.text().length(), Query.LONGEST));
         IntentReader.Understood understood = intents.read(text);
         Reading reading = reader.read(understood.words());
-        Optional<Spelling.Right> right = spelling.putRight(understood.words(), reading);
+        Optional<Spelling.Right> right = spelling.putRight(understood.words(), reading, query.language());
         Optional<Reading> putRight = right.map(each -> reader.read(each.text()));
         List<Ranked> ranked = ranked(query, understood, reading, putRight);
-        List<Ranked> first = ranked.subList(0, Math.min(query.limit(), ranked.size()));
-        List<Hit> hits = hits(first, reading, putRight);
-        List<Hit> nearest = hits.isEmpty() ? hits(nearest(query, reading), reading, putRight) : List.of();
+        Excerpts.Marks marks = clauses.marks(reading, putRight);
         return new Results(
-                hits,
+                hits(ranked.stream().limit(query.limit()), marks),
                 groups(ranked),
                 completions(query, reading),
                 right.filter(Spelling.Right::shown).map(Spelling.Right::text),
                 understood.intent(),
-                nearest);
+                ranked.isEmpty() ? hits(nearest(query, reading), marks) : List.of());
     }
 
     private List<Ranked> ranked(
             Query query, IntentReader.Understood understood, Reading reading, Optional<Reading> putRight) {
         float[] scores = reading.words().isEmpty()
-                ? new float[index.entries().size()]
+                ? new float[entries.size()]
                 : index.scores(clauses.of(reading, putRight, query.language()));
-        Intent intent = understood.intent();
-        boolean otherWords = !reader.read(understood.rest()).words().isEmpty();
-        List<Ranked> candidates = wanted(query)
-                .mapToObj(place -> ranked(query, place, scores[place]))
-                .filter(each -> each.score() > 0 || !intent.isNone() && each.entry().kind() == Kind.UNIT)
+        boolean ofStock = !understood.intent().isNone();
+        List<Ranked> candidates = sieve.places(query, place ->
+                        scores[place] > 0 || ofStock && entries.get(place).kind() == Kind.UNIT)
+                .mapToObj(place -> new Ranked(
+                        place, entries.get(place), scores[place] * Sieve.weight(query, entries.get(place))))
                 .toList();
         double best = candidates.stream().mapToDouble(Ranked::score).max().orElse(0);
-        double word = best > 0 ? best : 1;
-        return candidates.stream()
-                .map(each -> intent.isNone() || each.entry().kind() != Kind.UNIT
-                        ? each
-                        : new Ranked(each.place(), each.entry(),
-                                fit(intent, each.entry()) * word * (each.score() > 0 && otherWords ? 1 : 0.9)
-                                        + (otherWords && fit(intent, each.entry()) > 0 ? each.score() : 0)))
+        Stream<Ranked> fitting = candidates.stream();
+        if (ofStock) {
+            boolean otherWords = !reader.read(understood.rest()).words().isEmpty();
+            fitting = fitting.map(each -> each.entry().kind() == Kind.UNIT
+                    ? each.withScore(ofUnit(each, understood.intent(), best > 0 ? best : 1, otherWords))
+                    : each);
+        }
+        return fitting
                 .filter(each -> each.score() > 0 && each.score() >= NOISE * best)
                 .sorted(Comparator.comparingDouble(Ranked::score).reversed()
                         .thenComparing(each -> each.entry().price().map(price -> price.cents()).orElse(0L))
@@ -145,74 +132,23 @@ public final class Finder {
                 .toList();
     }
 
-    /** How a unit fits what is asked of the stock: 0 if it does not. */
-    private static double fit(Intent intent, Entry unit) {
-        if (unit.price().isEmpty() || !intent.takes(unit.price().get())) {
-            return 0;
-        }
-        double fit = FITS;
-        for (Set<FeatureId> oneOf : intent.equipment()) {
-            if (oneOf.stream().noneMatch(feature -> unit.tags().contains(Tag.fitted(feature)))) {
-                if (oneOf.stream().noneMatch(feature -> unit.tags().contains(Tag.unverified(feature)))) {
-                    return 0;
-                }
-                fit = MAY_FIT;
-            }
-        }
-        return fit;
+    /** Units that fit come first; among them words beyond equipment and price decide, then the price. */
+    private static double ofUnit(Ranked unit, Intent intent, double best, boolean otherWords) {
+        double words = otherWords ? unit.score() : 0;
+        return switch (Sieve.fit(intent, unit.entry())) {
+            case FITS -> FITS * best + words;
+            case MAY_FIT -> MAY_FIT * best + words;
+            case FITS_NOT -> 0;
+        };
     }
 
-    private IntStream wanted(Query query) {
-        Map<Tag.Of, Set<Tag>> only = query.only().stream()
-                .collect(Collectors.groupingBy(Tag::of, Collectors.toSet()));
-        return IntStream.range(0, index.entries().size()).filter(place -> {
-            Entry entry = index.entries().get(place);
-            return isIn(query.language(), entry)
-                    && (query.kinds().isEmpty() || query.kinds().contains(entry.kind()))
-                    && only.entrySet().stream().allMatch(of -> carries(entry, of.getKey(), of.getValue()));
-        });
-    }
-
-    /** An entry is shown in its own language, and in others where there is no translation of it. */
-    private boolean isIn(String language, Entry entry) {
-        if (entry.language().equals(language)) {
-            return true;
-        }
-        return !translated.contains(inLanguage(entry, language))
-                && entryLanguages.stream()
-                        .filter(each -> translated.contains(inLanguage(entry, each)))
-                        .findFirst()
-                        .filter(entry.language()::equals)
-                        .isPresent();
-    }
-
-    private static boolean carries(Entry entry, Tag.Of of, Set<Tag> oneOf) {
-        return entry.tags().stream().anyMatch(oneOf::contains)
-                || of == Tag.Of.MACHINE_CLASS && entry.tags().stream().noneMatch(tag -> tag.of() == of);
-    }
-
-    private Ranked ranked(Query query, int place, double score) {
-        Entry entry = index.entries().get(place);
-        double favour = query.favoured().isEmpty()
-                ? 1
-                : entry.tags().stream().map(query.favoured()::get).filter(Objects::nonNull)
-                        .mapToDouble(Double::doubleValue).max().orElse(1);
-        return new Ranked(place, entry, score * entry.boost() * favour);
-    }
-
-    private List<Hit> hits(List<Ranked> ranked, Reading reading, Optional<Reading> putRight) {
-        if (ranked.isEmpty()) {
-            return List.of();
-        }
-        List<Excerpts.Shown> shown = excerpts.of(
-                ranked.stream().map(Ranked::place).toList(), clauses.marking(reading, putRight));
-        List<Hit> hits = new ArrayList<>();
-        for (int i = 0; i < ranked.size(); i++) {
-            Entry entry = ranked.get(i).entry();
-            hits.add(new Hit(entry.kind(), entry.id(), shown.get(i).title(), shown.get(i).section(),
-                    shown.get(i).excerpt(), ranked.get(i).score()));
-        }
-        return hits;
+    private List<Hit> hits(Stream<Ranked> ranked, Excerpts.Marks marks) {
+        return ranked.map(each -> {
+                    Excerpts.Shown shown = excerpts.of(each.place(), each.entry(), marks);
+                    return new Hit(each.entry().kind(), each.entry().id(), shown.title(), shown.section(),
+                            shown.excerpt(), each.score());
+                })
+                .toList();
     }
 
     private static List<Results.Group> groups(List<Ranked> ranked) {
@@ -225,17 +161,20 @@ public final class Finder {
                 .toList();
     }
 
+    /** A title, as it is read, that the words typed may be the beginning of. */
+    private record Completion(String words, String folded, double weight) {}
+
     private List<String> completions(Query query, Reading reading) {
-        if (!reading.typing()) {
+        if (reading.words().isEmpty()) {
             return List.of();
         }
         float[] begun = index.scores(clauses.beginnings(reading));
-        String typed = folded(reading);
-        return wanted(query.withKinds(COMPLETED))
-                .filter(place -> begun[place] > 0)
-                .mapToObj(place -> ranked(query, place, 1))
-                .map(each -> new Completion(
-                        each.entry().title(), completed.getOrDefault(each.place(), ""), each.score()))
+        String typed = reading.folded();
+        return sieve.places(query, place -> begun[place] > 0 && completed.containsKey(place))
+                .mapToObj(place -> new Completion(
+                        entries.get(place).title(),
+                        completed.getOrDefault(place, ""),
+                        Sieve.weight(query, entries.get(place))))
                 .filter(each -> !each.folded().equals(typed))
                 .sorted(Comparator.comparing((Completion each) -> !each.folded().startsWith(typed))
                         .thenComparing(Comparator.comparingDouble(Completion::weight).reversed())
@@ -247,21 +186,18 @@ public final class Finder {
                 .toList();
     }
 
-    private record Completion(String words, String folded, double weight) {}
-
-    private List<Ranked> nearest(Query query, Reading reading) {
+    private Stream<Ranked> nearest(Query query, Reading reading) {
         float[] scores = index.scores(clauses.nearest(reading));
-        var topics = new Query(query.text(), query.language(), Set.of(Kind.EXPLAINER), Set.of(), query.favoured(), 1);
-        return wanted(topics)
-                .mapToObj(place -> ranked(query, place, scores[place]))
+        return sieve.places(query.withKinds(Set.of(Kind.EXPLAINER)).withOnly(Set.of()), place -> true)
+                .mapToObj(place -> new Ranked(
+                        place, entries.get(place), scores[place] * Sieve.weight(query, entries.get(place))))
                 .sorted(Comparator.comparingDouble(Ranked::score).reversed()
                         .thenComparing(each -> each.entry().id()))
-                .limit(NEAREST)
-                .toList();
+                .limit(NEAREST);
     }
 
     @Override
     public String toString() {
-        return "Finder over " + size() + " entries in " + Arrays.toString(entryLanguages.toArray());
+        return "Finder over " + size() + " entries";
     }
 }

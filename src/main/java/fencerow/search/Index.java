@@ -6,13 +6,14 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.analysis.miscellaneous.PerFieldAnalyzerWrapper;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
-import org.apache.lucene.document.FieldType;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.document.TextField;
 import org.apache.lucene.index.DirectoryReader;
@@ -21,6 +22,7 @@ import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.SerialMergeScheduler;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.index.TermStates;
 import org.apache.lucene.search.Collector;
 import org.apache.lucene.search.CollectorManager;
 import org.apache.lucene.search.IndexSearcher;
@@ -31,7 +33,9 @@ import org.apache.lucene.search.ScoreMode;
 import org.apache.lucene.search.similarities.BM25Similarity;
 import org.apache.lucene.search.similarities.PerFieldSimilarityWrapper;
 import org.apache.lucene.search.similarities.Similarity;
+import org.apache.lucene.store.ByteBuffersDataOutput;
 import org.apache.lucene.store.ByteBuffersDirectory;
+import org.apache.lucene.store.SingleInstanceLockFactory;
 import org.jspecify.annotations.Nullable;
 
 /** The index in memory. One segment without deletions, so that a document's number is its entry's place. */
@@ -58,24 +62,33 @@ final class Index {
     static final String GRAMS = "grams";
     /** Title and each name whole, in stems. */
     static final String WHOLE = "whole";
+    /** The title whole, in stems. */
+    static final String WHOLE_TITLE = "whole-title";
 
     private static final double BUFFER_MB = 256;
 
     private final List<Entry> entries;
     private final List<String> languages;
+    private final List<String> entryLanguages;
     private final IndexSearcher searcher;
+
+    private final Vocabulary vocabulary;
 
     private Index(List<Entry> entries, List<String> languages, IndexSearcher searcher) {
         this.entries = entries;
         this.languages = languages;
+        this.entryLanguages =
+                entries.stream().map(Entry::language).distinct().sorted().toList();
         this.searcher = searcher;
+        this.vocabulary = Vocabulary.of(searcher.getIndexReader());
     }
 
     /** Indexes the entries in their order. */
     static Index of(List<Entry> entries) {
         var languages = new TreeSet<>(List.of("en", "es"));
         entries.forEach(entry -> languages.add(entry.language()));
-        var directory = new ByteBuffersDirectory();
+        var directory = new ByteBuffersDirectory(
+                new SingleInstanceLockFactory(), ByteBuffersDataOutput::new, ByteBuffersDirectory.OUTPUT_AS_BYTE_ARRAY);
         var config = new IndexWriterConfig(analyzers(languages))
                 .setSimilarity(similarity())
                 .setMergeScheduler(new SerialMergeScheduler())
@@ -138,17 +151,36 @@ final class Index {
         return languages;
     }
 
-    IndexSearcher searcher() {
-        return searcher;
+    /** Languages that entries are in. */
+    List<String> entryLanguages() {
+        return entryLanguages;
     }
 
-    /** How many entries hold the word in the field. */
-    int count(String field, String word) {
+    Vocabulary vocabulary() {
+        return vocabulary;
+    }
+
+    /** Where the word is in the field; empty if it is nowhere. */
+    Optional<TermStates> states(Term term) {
         try {
-            return searcher.getIndexReader().docFreq(new Term(field, word));
+            return Optional.of(TermStates.build(searcher, term, true)).filter(states -> states.docFreq() > 0);
         } catch (IOException e) {
             throw new UncheckedIOException("the index in memory could not be read", e);
         }
+    }
+
+    /** Whether a word of a title or name begins so. */
+    boolean hasStart(String start) {
+        return states(new Term(STARTS, start)).isPresent();
+    }
+
+    /** Whether the word, or in this language another form of it, is anywhere. */
+    boolean isKnown(Reading.Word word, String language) {
+        return vocabulary.find(word.folded()).isPresent()
+                || word.stem(language)
+                        .filter(stem -> Stream.of(NAMES, TITLE, TEXT)
+                                .anyMatch(field -> states(new Term(field + language, stem)).isPresent()))
+                        .isPresent();
     }
 
     /** The query's score for every entry, 0 where it does not match. */
@@ -206,30 +238,22 @@ final class Index {
     }
 
     /** Makes documents of entries. */
-    private record Documents(List<String> languages, Reader reader, FieldType marked) {
+    private record Documents(List<String> languages, Reader reader) {
         Documents(List<String> languages) {
-            this(languages, new Reader(languages), markedText());
-        }
-
-        private static FieldType markedText() {
-            var type = new FieldType(TextField.TYPE_NOT_STORED);
-            type.setStoreTermVectors(true);
-            type.setStoreTermVectorPositions(true);
-            type.setStoreTermVectorOffsets(true);
-            type.freeze();
-            return type;
+            this(languages, new Reader(languages));
         }
 
         Document of(Entry entry) {
             var document = new Document();
             String language = entry.language();
-            document.add(new Field(TITLE + language, entry.title(), marked));
-            document.add(new Field(TEXT + language, Excerpts.text(entry), marked));
+            add(document, TITLE + language, entry.title());
+            add(document, TEXT + language, Excerpts.text(entry));
             add(document, LEAD + language, lead(entry));
             add(document, SHOWN, entry.title() + "\n" + Excerpts.text(entry));
             entry.related().forEach(words -> languages.forEach(each -> add(document, RELATED + each, words)));
             add(document, JOINED, lead(entry));
             addCalled(document, entry.title());
+            addWholes(document, WHOLE_TITLE, entry.title());
             for (String name : entry.names()) {
                 addCalled(document, name);
                 languages.forEach(each -> add(document, NAMES + each, name));
@@ -239,8 +263,12 @@ final class Index {
 
         private void addCalled(Document document, String name) {
             List.of(CALLED, STARTS, JOINED, GRAMS).forEach(field -> add(document, field, name));
+            addWholes(document, WHOLE, name);
+        }
+
+        private void addWholes(Document document, String field, String name) {
             for (String whole : new TreeSet<>(reader.wholes(name))) {
-                document.add(new StringField(WHOLE, whole, Field.Store.NO));
+                document.add(new StringField(field, whole, Field.Store.NO));
             }
         }
 

@@ -26,9 +26,8 @@ final class IntentReader {
             "(?:\\b(?:over|above|more than|at least|starting at|m[a\u00e1]s de|desde)|>)\\s*" + AMOUNT);
     /** An amount that only its dollar sign tells from other numbers. */
     private static final Pattern PLAIN = Pattern.compile("(?=\\$)" + AMOUNT);
-    private static final Pattern OF_UNITS = Pattern.compile(
-            "\\b(?:in stock|on the lot|for sale|tractors? (?:with|that has)"
-            + "|en existencia|en venta|tractor(?:es)? con)\\b");
+    private static final Pattern OF_UNITS = Pattern.compile("\\b(?:in stock|on the lot|for sale"
+            + "|tractors? (?:with|that has)|en existencia|en venta|tractor(?:es)? con)\\b");
     private static final Pattern NOT_MONEY = Pattern.compile("\\s*-?\\s*(?:hp|horsepower|hours?|hrs?|in|inch|inches|ft"
             + "|feet|foot|lbs?|pounds?|acres?|rpm|gpm|psi|horas|pulgadas|pies|libras|caballos)\\b");
     private static final double LEAST_PRICE = 1000;

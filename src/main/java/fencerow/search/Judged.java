@@ -52,8 +52,7 @@ public record Judged(String text, String language, Map<String, Integer> grades) 
             String grade = judgment.substring(colon + 1).strip();
             if (colon < 1 || !grade.matches("[0-" + HIGHEST + "]")) {
                 throw new IllegalArgumentException(
-                        where + ": [" + judgment + "] is no judgment; write id:grade with a grade from 0 to "
-                                + HIGHEST);
+                        where + ": [" + judgment + "] is no judgment; write id:grade, the grade 0 to " + HIGHEST);
             }
             grades.put(judgment.substring(0, colon).strip(), Integer.valueOf(grade));
         }

@@ -23,7 +23,11 @@ public record Quality(int queries, double mrr, double ndcg, double recall, doubl
 
     /** Asks the finder all the queries. */
     public static Quality of(Finder finder, Collection<Judged> judged) {
-        List<Asked> asked = judged.stream().map(each -> Asked.of(finder, each)).toList();
+        return of(judged.stream().map(each -> Asked.of(finder, each)).toList());
+    }
+
+    /** Sums up queries asked before. */
+    static Quality of(List<Asked> asked) {
         return new Quality(
                 asked.size(),
                 mean(asked, each -> reciprocalRank(each.gains())),

@@ -37,6 +37,11 @@ record Reading(List<Word> words, List<String> joined, boolean typing) {
         joined = List.copyOf(joined);
     }
 
+    /** All words, folded, with single blanks between. */
+    String folded() {
+        return words.stream().map(Word::folded).collect(Collectors.joining(" "));
+    }
+
     /** The words that say something in the language; all of them where none does. */
     List<Word> telling(String language) {
         List<Word> telling = words.stream()
@@ -49,6 +54,11 @@ record Reading(List<Word> words, List<String> joined, boolean typing) {
     List<Word> stemmed(String language) {
         List<Word> stemmed = words.stream().filter(word -> word.stem(language).isPresent()).toList();
         return stemmed.isEmpty() ? words : stemmed;
+    }
+
+    /** Whether all words are such that say nothing in the language. */
+    boolean saysNothing(String language) {
+        return words.stream().noneMatch(word -> word.stem(language).isPresent());
     }
 
     /** The stems in the language, in order; the words themselves where it has none. */

@@ -1,28 +1,19 @@
 package fencerow.search;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Optional;
-import org.apache.lucene.index.Term;
-import org.apache.lucene.search.spell.DirectSpellChecker;
-import org.apache.lucene.search.spell.SuggestMode;
-import org.apache.lucene.search.spell.SuggestWord;
 
-/** Puts words right that are known nowhere, with words that may be shown. */
+/** Puts words right that are known nowhere. */
 final class Spelling {
-    private static final float LEAST_LIKE = 0.6f;
-    private static final int SHORTEST = 4;
+    /** Shortest word that is taken for a misspelt one. */
+    static final int SHORTEST = 4;
+
+    private static final int SHORTEST_FOR_TWO_EDITS = 5;
 
     private final Index index;
-    private final Clauses clauses;
-    private final DirectSpellChecker checker = new DirectSpellChecker();
 
-    Spelling(Index index, Clauses clauses) {
+    Spelling(Index index) {
         this.index = index;
-        this.clauses = clauses;
-        checker.setMinPrefix(0);
-        checker.setMinQueryLength(SHORTEST);
-        checker.setAccuracy(LEAST_LIKE);
     }
 
     /**
@@ -33,21 +24,26 @@ final class Spelling {
      */
     record Right(String text, boolean shown) {}
 
+    /** How many edits away a word of the length may be from what was meant. */
+    static int edits(String word) {
+        return word.length() < SHORTEST_FOR_TWO_EDITS ? 1 : 2;
+    }
+
     /** The text with unknown words put right, if there are any and all of them can be. */
-    Optional<Right> putRight(String text, Reading reading) {
+    Optional<Right> putRight(String text, Reading reading, String language) {
         var right = new StringBuilder();
         boolean shown = true;
         int done = 0;
         for (Reading.Word word : reading.words()) {
-            boolean begun = reading.isUnfinished(word) && index.count(Index.STARTS, word.folded()) > 0;
-            if (!begun && !word.isNumber() && word.folded().length() >= SHORTEST && !clauses.isKnown(word)) {
-                Optional<String> toShow = likely(Index.SHOWN, word.folded());
-                Optional<String> likely = toShow.or(() -> likely(Index.CALLED, word.folded()));
+            boolean begun = reading.isUnfinished(word) && index.hasStart(word.folded());
+            boolean aWord = !word.isNumber() && word.folded().length() >= SHORTEST;
+            if (aWord && !begun && !index.isKnown(word, language)) {
+                Optional<Vocabulary.Known> likely = likely(word.folded());
                 if (likely.isEmpty()) {
                     return Optional.empty();
                 }
-                shown &= toShow.isPresent();
-                right.append(text, done, word.from()).append(likely.get());
+                shown &= likely.get().shown() > 0;
+                right.append(text, done, word.from()).append(likely.get().word());
                 done = word.to();
             }
         }
@@ -56,13 +52,11 @@ final class Spelling {
                 : Optional.of(new Right(right.append(text.substring(done)).toString(), shown));
     }
 
-    private Optional<String> likely(String field, String word) {
-        try {
-            SuggestWord[] found = checker.suggestSimilar(
-                    new Term(field, word), 1, index.searcher().getIndexReader(), SuggestMode.SUGGEST_ALWAYS);
-            return found.length == 0 ? Optional.empty() : Optional.of(found[0].string);
-        } catch (IOException e) {
-            throw new UncheckedIOException("the index in memory could not be read", e);
-        }
+    /** The commonest of the nearest words, one that may be shown if there is one. */
+    private Optional<Vocabulary.Known> likely(String word) {
+        List<Vocabulary.Known> nearest = index.vocabulary().near(word, edits(word)).stream()
+                .map(Vocabulary.Near::known)
+                .toList();
+        return nearest.stream().filter(known -> known.shown() > 0).findFirst().or(() -> nearest.stream().findFirst());
     }
 }

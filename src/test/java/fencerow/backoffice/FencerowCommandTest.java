@@ -61,16 +61,37 @@ class FencerowCommandTest {
         assertTrue(Run.of("match", "--help").fine().out().contains("--answers"));
     }
 
+    private static Run opening(KioskLauncher kiosk) {
+        var out = new StringWriter();
+        var err = new StringWriter();
+        var surroundings =
+                new Surroundings(Path.of(""), Run.CLOCK, kiosk, new PrintWriter(out), new PrintWriter(err));
+        int code = FencerowCommand.run(surroundings, "kiosk");
+        return new Run(code, out.toString(), err.toString(), List.of());
+    }
+
+    @Test
+    void aKioskThatCannotOpenSaysWhy() {
+        Run noScreen = opening(folders -> {
+            throw new KioskLauncher.NoScreenException("no screen; start a desktop");
+        });
+        Run window = opening(folders -> {
+            throw new IllegalArgumentException("window size [abc] is not a size; give WxH");
+        });
+
+        assertEquals("fencerow: no screen; start a desktop", noScreen.failed(FencerowCommand.NOT_FINE).err().strip());
+        assertTrue(window.failed(FencerowCommand.WRONG_USE).err().contains("[abc]"), window.err());
+    }
+
     @Test
     void aMistakeInTheProgramIsToldInOneLine() {
-        var err = new StringWriter();
-        var surroundings = new Surroundings(Path.of(""), Run.CLOCK, folders -> {
-            throw new IllegalStateException("no screen");
-        }, new PrintWriter(new StringWriter()), new PrintWriter(err));
+        Run run = opening(folders -> {
+            throw new IllegalStateException("out of step");
+        });
 
-        assertEquals(FencerowCommand.NOT_FINE, FencerowCommand.run(surroundings, "kiosk"));
-        assertTrue(err.toString().contains("no screen"), err.toString());
-        assertEquals(1, err.toString().lines().count(), err.toString());
-        assertFalse(err.toString().contains("\tat "), err.toString());
+        run.failed(FencerowCommand.NOT_FINE);
+        assertTrue(run.err().contains("out of step"), run.err());
+        assertEquals(1, run.err().lines().count(), run.err());
+        assertFalse(run.err().contains("\tat "), run.err());
     }
 }

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Files spoilt at random: whatever is in them, a reading ends, throws nothing, and names the spoilt file if any. */
 class MutatedFilesTest {
-    private static final int READINGS = 60;
+    private static final int READINGS = 40;
     private static final Duration HANGS = Duration.ofMinutes(2);
     private static final List<String> BITS = List.of(
             ":", "- ", "[", "]", "{", "}", "\"", "'", "#", "&a ", "*a ", "!t ", "|", ">", "---\n", "...\n", "\n", "\t",

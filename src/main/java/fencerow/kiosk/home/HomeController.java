@@ -3,7 +3,6 @@ package fencerow.kiosk.home;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
-import java.util.List;
 import javafx.scene.Node;
 
 /** The start page. */
@@ -14,8 +13,9 @@ public final class HomeController implements Screen {
     /** For the frame's visit. */
     public HomeController(Frame frame) {
         this.frame = frame;
-        List<HomeModel.Door> doors = new HomeInteractor(frame.texts()).doors();
-        this.view = HomeView.of(new HomeModel(doors, frame.say("home.search")), frame, frame::go);
+        var interactor = new HomeInteractor(frame.texts(), frame.library());
+        var model = new HomeModel(interactor.doors(), frame.say("home.search"), interactor.tractor());
+        this.view = HomeView.of(model, frame, frame::go);
     }
 
     @Override

@@ -1,16 +1,23 @@
 package fencerow.kiosk.home;
 
+import fencerow.explainers.Explainer;
+import fencerow.explainers.Library;
+import fencerow.explainers.Pictures;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.Icon;
 import fencerow.wording.Texts;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Knows which doors there are. */
 final class HomeInteractor {
     private final Texts texts;
+    private final Library library;
 
-    HomeInteractor(Texts texts) {
+    HomeInteractor(Texts texts, Library library) {
         this.texts = texts;
+        this.library = library;
     }
 
     List<HomeModel.Door> doors() {
@@ -18,6 +25,15 @@ final class HomeInteractor {
                 door("learn", Icon.LEARN, Place.Topics.FIRST),
                 door("fit", Icon.FIT, Place.Questions.NEXT),
                 door("test", Icon.QUIZ, Place.Quiz.NEXT));
+    }
+
+    Optional<HomeModel.Tractor> tractor() {
+        return library.pictures().tractor(Pictures.Side.SIDE).map(picture -> new HomeModel.Tractor(
+                picture.drawing(),
+                texts.get(picture.altKey()),
+                texts.get("kiosk.home.tractor"),
+                library.explainers().stream().collect(Collectors.toMap(
+                        explainer -> explainer.topic().value(), Explainer::title))));
     }
 
     private HomeModel.Door door(String key, Icon icon, Place place) {

@@ -1,18 +1,35 @@
 package fencerow.kiosk.home;
 
+import fencerow.explainers.Drawing;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.Icon;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * What the start page shows.
  *
  * @param doors  in the order a new shopper may want them
  * @param search the words on the search button
+ * @param tractor the drawn one, whose parts lead to their explainers; empty where no drawing is shipped
  */
-record HomeModel(List<Door> doors, String search) {
+record HomeModel(List<Door> doors, String search, Optional<Tractor> tractor) {
     HomeModel {
         doors = List.copyOf(doors);
+    }
+
+    /**
+     * The drawn tractor.
+     *
+     * @param alternative what is drawn, in words
+     * @param invitation  to touch it
+     * @param parts       the name of each part that has an explainer, by its topic
+     */
+    record Tractor(Drawing drawing, String alternative, String invitation, Map<String, String> parts) {
+        Tractor {
+            parts = Map.copyOf(parts);
+        }
     }
 
     /** One way in. */

@@ -6,9 +6,11 @@ import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.Column;
 import fencerow.kiosk.kit.Columns;
+import fencerow.kiosk.kit.DrawingPane;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
+import fencerow.terms.TopicId;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -17,6 +19,8 @@ import javafx.scene.layout.VBox;
 /** Draws the start page. */
 final class HomeView {
     private static final double DOOR_EMS = 13;
+    private static final double TRACTOR_MILLIMETRES = 190;
+    private static final double LEAST_PART_MILLIMETRES = 15;
 
     private HomeView() {}
 
@@ -26,7 +30,16 @@ final class HomeView {
         Touch search = Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Topics.SEARCH));
         VBox page = Boxes.loose(doors, search);
         search.setMaxWidth(VBox.USE_PREF_SIZE);
+        model.tractor().ifPresent(tractor -> page.getChildren().add(drawn(tractor, frame, go)));
         return new Column(frame.scale(), page, 0, frame.say("column.up"), frame.say("column.down"));
+    }
+
+    private static Node drawn(HomeModel.Tractor tractor, Frame frame, Consumer<Place> go) {
+        DrawingPane drawing = new DrawingPane(tractor.drawing(), tractor.alternative())
+                .touchable(tractor.parts(), frame.scale().px(LEAST_PART_MILLIMETRES),
+                        part -> go.accept(Place.Topic.of(new TopicId(part))));
+        drawing.setMaxWidth(frame.scale().px(TRACTOR_MILLIMETRES));
+        return Boxes.stack(Words.small(tractor.invitation()), drawing);
     }
 
     private static Touch door(HomeModel.Door door, Consumer<Place> go) {

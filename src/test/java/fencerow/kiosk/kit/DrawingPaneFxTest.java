@@ -84,8 +84,7 @@ class DrawingPaneFxTest {
     void whatIsDrawnStandsInTheMiddleInItsProportions() {
         on(() -> {
             javafx.geometry.Bounds seen = shapes(pane()).get(0).localToScene(shapes(pane()).get(0).getLayoutBounds());
-            // 20 to 120 across and 20 to 80 down, twice as large, half a line's width on each side; JavaFX adds a
-            // pixel.
+            // 20 to 120 across and 20 to 80 down, twice as large, half a line's width on each side; JavaFX adds 1 px.
             assertEquals(38, seen.getMinX(), 1.1);
             assertEquals(242, seen.getMaxX(), 1.1);
             assertEquals(88, seen.getMinY(), 1.1);

@@ -1,0 +1,123 @@
+package fencerow;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fencerow.backoffice.Folders;
+import fencerow.kiosk.frame.Comfort;
+import fencerow.kiosk.frame.ListPrinter;
+import fencerow.kiosk.frame.Opening;
+import fencerow.kiosk.frame.Premises;
+import fencerow.kiosk.kit.TextSize;
+import fencerow.visit.Visit;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a kiosk starts with, from good and from broken files. */
+class KioskWiringTest {
+    private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T15:30:00Z"), ZoneOffset.UTC);
+
+    @TempDir
+    Path folder;
+
+    private Folders folders = Folders.below(Path.of(""));
+
+    @BeforeEach
+    void copyTheConfiguration() throws IOException {
+        try (Stream<Path> all = Files.walk(folders.config())) {
+            for (Path file : all.toList()) {
+                Files.copy(file, folder.resolve(file.toString()));
+            }
+        }
+        folders = new Folders(
+                folders.content(), folder.resolve("kiosk-config"), Optional.empty(), Optional.empty());
+        spoil("showroom.yaml", "save-folder: saved-lists", "save-folder: " + folder.resolve("lists"));
+    }
+
+    private void spoil(String file, String from, String to) throws IOException {
+        Path path = folders.config().resolve(file);
+        String text = Files.readString(path);
+        assertTrue(text.contains(from), () -> file + " has no longer [" + from + "]");
+        Files.writeString(path, text.replace(from, to));
+    }
+
+    private Opening open(Folders from) {
+        return new KioskWiring(CLOCK, "", folder.resolve("data")).open(from);
+    }
+
+    private Premises premises() {
+        return assertInstanceOf(Opening.Open.class, open(folders)).premises();
+    }
+
+    @Test
+    void goodContentIsShownSearchedAndPrinted() throws Exception {
+        Premises premises = premises();
+
+        assertEquals(List.of(), premises.problems());
+        assertEquals("quick-attach", premises.search().find("en", "quick attach").get(0).id());
+        ListPrinter.Printed printed = premises.printer().print(
+                Visit.NEW, new Comfort("en", TextSize.NORMAL, false, false), Set.of(ListPrinter.Part.LIST));
+        var saved = assertInstanceOf(ListPrinter.Printed.Saved.class, printed);
+        assertEquals(2, saved.pages());
+        byte[] pdf = Files.readAllBytes(folder.resolve("lists").resolve(saved.fileName()));
+        assertEquals("%PDF-", new String(pdf, 0, 5, StandardCharsets.US_ASCII));
+    }
+
+    @Test
+    void brokenContentLeavesTheLastGoodOneOnScreenAndTellsStaff() throws IOException {
+        Premises before = premises();
+        spoil("prices.csv", "grille-guard-kit,,120,500", "grille-guard-kit,,900,500");
+
+        Premises after = premises();
+
+        assertEquals(before.contentVersion(), after.contentVersion());
+        assertEquals(before.showroom().units(), after.showroom().units());
+        assertEquals(1, after.problems().size());
+        assertTrue(after.problems().get(0).startsWith("kiosk-config/prices.csv:2: "), after.problems().toString());
+    }
+
+    @Test
+    void aBrokenTemplateCountsAsBrokenContent() throws IOException {
+        Premises before = premises();
+        spoil("paper/list.html", "<", "{{#open}}<");
+
+        Premises after = premises();
+
+        assertEquals(before.contentVersion(), after.contentVersion());
+        assertTrue(after.problems().get(0).contains("list.html"), after.problems().toString());
+    }
+
+    @Test
+    void brokenContentAtAFirstStartShowsWhatIsWrongAndWhere() throws IOException {
+        spoil("prices.csv", "grille-guard-kit,,120,500", "grille-guard-kit,,900,500");
+
+        List<String> problems = assertInstanceOf(Opening.Closed.class, open(folders)).problems();
+
+        assertTrue(problems.get(0).startsWith("kiosk-config/prices.csv:2: "), problems.toString());
+    }
+
+    @Test
+    void visitsStartInTheLanguageAskedFor() {
+        Folders pseudo = new Folders(folders.content(), folders.config(), Optional.empty(), Optional.of("qps"));
+        Folders unknown = new Folders(folders.content(), folders.config(), Optional.empty(), Optional.of("tlh"));
+
+        Premises premises = assertInstanceOf(Opening.Open.class, open(pseudo)).premises();
+
+        assertEquals("qps", premises.settings().languages().get(0));
+        List<String> problems = assertInstanceOf(Opening.Closed.class, open(unknown)).problems();
+        assertTrue(problems.get(0).contains("[tlh] is not offered; use one of en"), problems.toString());
+    }
+}

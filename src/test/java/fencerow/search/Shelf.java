@@ -1,0 +1,80 @@
+package fencerow.search;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import fencerow.content.Content;
+import fencerow.content.ContentReader;
+import fencerow.content.Reading;
+import fencerow.explainers.Library;
+import fencerow.wording.SearchEntries;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.zip.CRC32;
+
+/** The shipped content as the search sees it, read and indexed once. */
+final class Shelf {
+    private static final Content CONTENT = read();
+    private static final SearchEntries SOURCE = source(CONTENT);
+    private static final Finder FINDER = Finder.of(SOURCE.entries(), SOURCE.synonyms(), CONTENT.aliases());
+
+    private static final List<Quality.Asked> ASKED = judged().stream()
+            .map(each -> Quality.Asked.of(FINDER, each))
+            .toList();
+
+    private Shelf() {}
+
+    static Content content() {
+        return CONTENT;
+    }
+
+    static SearchEntries source() {
+        return SOURCE;
+    }
+
+    static Finder finder() {
+        return FINDER;
+    }
+
+    /** The judged queries, asked once. */
+    static List<Quality.Asked> asked() {
+        return ASKED;
+    }
+
+    static List<Judged> judged() {
+        String file = "src/test/resources/search/judged.tsv";
+        try {
+            return Judged.read(file, Files.readAllLines(Path.of(file)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Half of the judged queries was never looked at while the ranking was tuned; a hash says which. */
+    static boolean isHeldOut(Judged judged) {
+        var hash = new CRC32();
+        hash.update((judged.text() + "\t" + judged.language()).getBytes(UTF_8));
+        return hash.getValue() % 2 == 1;
+    }
+
+    private static Content read() {
+        Reading<Content> reading =
+                new ContentReader().read(Path.of("content"), Path.of("kiosk-config"), Optional.empty());
+        if (reading instanceof Reading.Good<Content> good) {
+            return good.content();
+        }
+        throw new IllegalStateException(((Reading.Bad<Content>) reading).problems().toString());
+    }
+
+    private static SearchEntries source(Content content) {
+        List<Library> others = content.libraries().values().stream()
+                .filter(library -> !library.language().equals("en"))
+                .toList();
+        return new SearchEntries(content.getTexts("en"), content.getLibrary("en"), others,
+                content.showroom().catalogue(), content.showroom().units(),
+                content.showroom().questionnaire().jobs(), content.showroom().quiz().questions());
+    }
+}
