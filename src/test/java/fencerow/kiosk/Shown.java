@@ -17,9 +17,14 @@ import javafx.scene.Scene;
 public record Shown(Frame frame, Scene scene, HandClock clock) {
     /** The kiosk as passers-by see it. Called on JavaFX's thread, as is all else. */
     public static Shown of(Premises premises, int width, int height) {
+        return of(premises, width, height, BackRoom.inPlace());
+    }
+
+    /** The same with its work done elsewhere. */
+    public static Shown of(Premises premises, int width, int height, BackRoom backRoom) {
         Scene scene = new Scene(new Group(), width, height);
         HandClock clock = new HandClock();
-        Frame frame = new Frame(premises, Screens::make, BackRoom.inPlace(), clock, new Doors(() -> {}, () -> {}));
+        Frame frame = new Frame(premises, Screens::make, backRoom, clock, new Doors(() -> {}, () -> {}));
         frame.show(scene);
         return new Shown(frame, scene, clock);
     }
