@@ -19,6 +19,9 @@ import org.jspecify.annotations.Nullable;
  * Immutable in effect; may be used from any thread.
  */
 final class Judgement {
+    /** Up to so many unverified pieces, every set of them is tried for the smallest that decides. */
+    private static final int MOST_IN_ALL_SETS = 12;
+
     private final Problem problem;
     private final Needs needs;
     private final Assortment assortment;
@@ -38,7 +41,7 @@ final class Judgement {
         Outcomes.Bases worst = Outcomes.worst(problem);
         this.worstBases = worst.bases();
         this.bracketed = worst.bracketed();
-        this.solution = atWorst(worstBases, allMusts());
+        this.solution = atWorst(allMusts());
         this.hopeful = solution.isEmpty() && canTurnOut(Outcomes.best(problem));
         this.plan = solution.map(this::plan).orElse(Plan.EMPTY);
         this.score = new Scoring(problem, needs, this::isFeasibleWith).score(solution.isPresent());
@@ -111,10 +114,15 @@ final class Judgement {
     }
 
     /** The cheapest solution at the base where it costs most; empty where some base has none. */
-    private Optional<Solver.Solution> atWorst(List<long[]> bases, boolean[] active) {
+    private Optional<Solver.Solution> atWorst(boolean[] active) {
+        return atWorst(active, new boolean[problem.setup().items().size()]);
+    }
+
+    /** The same without the items for which {@code forbidden} holds. */
+    private Optional<Solver.Solution> atWorst(boolean[] active, boolean[] forbidden) {
         Optional<Solver.Solution> worst = Optional.empty();
-        for (long[] each : bases) {
-            Optional<Solver.Solution> found = solve(each, active);
+        for (long[] each : worstBases) {
+            Optional<Solver.Solution> found = Solver.solve(problem.setup(), each, active, forbidden);
             if (found.isEmpty()) {
                 return found;
             }
@@ -126,7 +134,7 @@ final class Judgement {
     }
 
     private boolean isFeasibleWith(boolean[] active) {
-        return atWorst(worstBases, active).isPresent();
+        return atWorst(active).isPresent();
     }
 
     /**
@@ -137,7 +145,7 @@ final class Judgement {
     Optional<Plan> without(int requirement) {
         boolean[] active = allMusts();
         active[requirement] = false;
-        return atWorst(worstBases, active).map(this::plan);
+        return atWorst(active).map(this::plan);
     }
 
     private boolean canTurnOut(Outcomes.Bases bases) {
@@ -153,10 +161,7 @@ final class Judgement {
         for (int i = 0; i < forbidden.length; i++) {
             forbidden[i] = items.get(i).item().stopgapHours().isPresent();
         }
-        return new Finding.Feasible(plan, worstBases.stream()
-                .flatMap(each -> Solver.solve(problem.setup(), each, allMusts(), forbidden).stream())
-                .max(Comparator.comparingLong(Solver.Solution::cents))
-                .map(this::plan));
+        return new Finding.Feasible(plan, atWorst(allMusts(), forbidden).map(this::plan));
     }
 
     private Finding infeasible() {
@@ -237,9 +242,9 @@ final class Judgement {
     /** The smallest set of pieces which, if they turn out well, make the unit ready; as a bit mask. */
     private int fewestThatFlip() {
         int pieces = Math.min(problem.pieces().size(), Integer.SIZE - 2);
-        int tried = Math.min(pieces, 6);
-        for (int size = 1; size <= tried; size++) {
-            for (int mask = 1; mask < 1 << pieces && pieces <= 12; mask++) {
+        int largest = pieces <= MOST_IN_ALL_SETS ? Math.min(pieces, 6) : 0;
+        for (int size = 1; size <= largest; size++) {
+            for (int mask = 1; mask < 1 << pieces; mask++) {
                 if (Integer.bitCount(mask) == size && canTurnOut(Outcomes.bestOf(problem, mask))) {
                     return mask;
                 }

@@ -71,9 +71,12 @@ final class Kind {
         if (condition.owner() >= 0) {
             return place[condition.owner()] >= 0;
         }
-        boolean isFeatureLimit =
-                condition.role() == Setup.Role.LIMIT && condition.demand().relation() == Relation.AT_MOST;
-        return !isFeatureLimit || limit(condition, unit).isPresent() || mostOf(condition) > 1;
+        return !isFeatureLimit(condition) || limit(condition, unit).isPresent() || mostOf(condition) > 1;
+    }
+
+    /** Shared resources are kept at nothing or more; only features are kept at most. */
+    private static boolean isFeatureLimit(Helpful.Condition condition) {
+        return condition.role() == Setup.Role.LIMIT && condition.demand().relation() == Relation.AT_MOST;
     }
 
     private static Optional<Integer> limit(Helpful.Condition condition, Unit unit) {
@@ -85,11 +88,8 @@ final class Kind {
     }
 
     private static long threshold(Helpful.Condition condition, Unit unit) {
-        Demand demand = condition.demand();
-        boolean isFeatureLimit = condition.role() == Setup.Role.LIMIT && demand.relation() == Relation.AT_MOST;
-        return isFeatureLimit && limit(condition, unit).isPresent()
-                ? limit(condition, unit).get()
-                : Levels.on(unit.model(), demand.threshold()).steps();
+        long usual = Levels.on(unit.model(), condition.demand().threshold()).steps();
+        return isFeatureLimit(condition) ? limit(condition, unit).map(Integer::longValue).orElse(usual) : usual;
     }
 
     private long term(long raw, int row) {
@@ -112,7 +112,7 @@ final class Kind {
                 demand.relation(),
                 measures.dimension(demand.of()),
                 coefficient,
-                measures.bound(demand, thresholds[r]));
+                Measures.bound(demand, condition.max(), thresholds[r]));
     }
 
     private static Setup.Candidate candidate(Item item, Assortment assortment) {

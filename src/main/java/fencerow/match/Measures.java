@@ -97,9 +97,9 @@ record Measures(Catalogue catalogue) {
     }
 
     /** What a row must reach. */
-    long bound(Demand demand, long threshold) {
+    static long bound(Demand demand, boolean max, long threshold) {
         boolean least = demand.relation() == Relation.AT_LEAST;
-        if (isMax(demand.of())) {
+        if (max) {
             return least ? 1 : 0;
         }
         return least ? threshold : -threshold;
