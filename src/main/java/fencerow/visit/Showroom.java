@@ -24,7 +24,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /**
  * What one visit's answers come to in this showroom. Immutable: new content or stock makes a new one.
@@ -99,10 +98,5 @@ public record Showroom(
     private static Looking looking(Visit visit) {
         List<OptionId> chosen = visit.answers().chosen(NEW_OR_USED);
         return chosen.equals(List.of(NEW_ONLY)) ? Looking.NEW : Looking.BOTH;
-    }
-
-    /** The units for which the test holds. */
-    public List<Unit> units(Predicate<Unit> test) {
-        return units.stream().filter(test).toList();
     }
 }

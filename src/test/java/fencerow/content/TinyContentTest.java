@@ -65,7 +65,10 @@ class TinyContentTest {
     }
 
     private Unit unit(String id) {
-        return tiny.readGood().showroom().units(unit -> unit.id().value().equals(id)).get(0);
+        return tiny.readGood().showroom().units().stream()
+                .filter(unit -> unit.id().value().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static FeatureId feature(String id) {
