@@ -3,16 +3,13 @@ package fencerow.kiosk.kit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import javafx.geometry.Insets;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
-import javafx.scene.layout.Pane;
 
 /**
  * One thing of several candidates beside each other: what it is, then how it stands on each, in columns of their own.
  * Where the line is too short the name goes above the columns, and where it is shorter still the columns become lines.
  */
-public final class ComparisonRow extends Pane {
+public final class ComparisonRow extends SpotPane {
     private static final double GAP = 5;
     private static final double LINE_GAP = 1.5;
 
@@ -39,17 +36,12 @@ public final class ComparisonRow extends Pane {
         getChildren().addAll(this.cells);
     }
 
-    private record Spot(Node part, double x, double y, double width, double height) {}
-
     private boolean fits(int columns, double inner) {
         return inner >= columns * least + (columns - 1) * gap;
     }
 
-    private static double height(Node part, double width) {
-        return Math.ceil(Math.max(part.minHeight(width), part.prefHeight(width)));
-    }
-
-    private List<Spot> spots(double inner) {
+    @Override
+    List<Spot> spots(double inner) {
         int count = cells.size();
         if (fits(count + 1, inner)) {
             List<Node> all = new ArrayList<>(List.of(name));
@@ -83,40 +75,7 @@ public final class ComparisonRow extends Pane {
     }
 
     @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        Insets insets = getInsets();
-        return (cells.size() + 1) * least + cells.size() * gap + insets.getLeft() + insets.getRight();
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        Insets insets = getInsets();
-        double inner = (width < 0 ? computePrefWidth(-1) : width) - insets.getLeft() - insets.getRight();
-        double bottom = spots(inner).stream().mapToDouble(spot -> spot.y() + spot.height()).max().orElse(0);
-        return bottom + insets.getTop() + insets.getBottom();
-    }
-
-    @Override
-    protected void layoutChildren() {
-        Insets insets = getInsets();
-        for (Spot spot : spots(getWidth() - insets.getLeft() - insets.getRight())) {
-            spot.part().resizeRelocate(
-                    insets.getLeft() + spot.x(), insets.getTop() + spot.y(), spot.width(), spot.height());
-        }
+    double fullWidth() {
+        return (cells.size() + 1) * least + cells.size() * gap;
     }
 }

@@ -3,18 +3,14 @@ package fencerow.kiosk.kit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import javafx.geometry.Insets;
-import javafx.geometry.Orientation;
-import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
 
 /**
  * An amount, with buttons that take away to its left and buttons that add to its right; where the line is too short the
  * amount stands above the buttons.
  */
-public final class Dial extends Pane {
+public final class Dial extends SpotPane {
     private static final double GAP = 5;
 
     private final Label amount = Words.of(Styles.NUMBER, "");
@@ -48,23 +44,18 @@ public final class Dial extends Pane {
         amount.setText(words);
     }
 
-    private record Spot(Node part, double x, double y, double width, double height) {}
-
     private List<Touch> buttons() {
         List<Touch> all = new ArrayList<>(less);
         all.addAll(more);
         return all;
     }
 
-    private static double height(Node part, double width) {
-        return Math.ceil(Math.max(part.minHeight(width), part.prefHeight(width)));
-    }
-
     private double buttonWidth() {
         return Math.ceil(buttons().stream().mapToDouble(button -> button.prefWidth(-1)).max().orElse(0));
     }
 
-    private List<Spot> spots(double inner) {
+    @Override
+    List<Spot> spots(double inner) {
         double button = buttonWidth();
         int count = buttons().size();
         double rest = inner - count * (button + gap);
@@ -106,40 +97,7 @@ public final class Dial extends Pane {
     }
 
     @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        Insets insets = getInsets();
-        return valueLeast + buttons().size() * (buttonWidth() + gap) + insets.getLeft() + insets.getRight();
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        Insets insets = getInsets();
-        double inner = (width < 0 ? computePrefWidth(-1) : width) - insets.getLeft() - insets.getRight();
-        double bottom = spots(inner).stream().mapToDouble(spot -> spot.y() + spot.height()).max().orElse(0);
-        return bottom + insets.getTop() + insets.getBottom();
-    }
-
-    @Override
-    protected void layoutChildren() {
-        Insets insets = getInsets();
-        for (Spot spot : spots(getWidth() - insets.getLeft() - insets.getRight())) {
-            spot.part().resizeRelocate(
-                    insets.getLeft() + spot.x(), insets.getTop() + spot.y(), spot.width(), spot.height());
-        }
+    double fullWidth() {
+        return valueLeast + buttons().size() * (buttonWidth() + gap);
     }
 }
