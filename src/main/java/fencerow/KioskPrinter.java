@@ -27,11 +27,12 @@ final class KioskPrinter implements ListPrinter {
      * Prints what the shop sets.
      *
      * @param settings which printer, and where files go where there is none
+     * @param data     the folder that the one for files is below, unless that is given from the root
      * @param clock    names the files
      */
-    KioskPrinter(PrintShop shop, PaperSettings settings, Clock clock) {
+    KioskPrinter(PrintShop shop, PaperSettings settings, Path data, Clock clock) {
         this.shop = shop;
-        this.printer = Printer.of(settings.printer(), Path.of(settings.saveFolder()), clock);
+        this.printer = Printer.of(settings.printer(), data.resolve(settings.saveFolder()), clock);
     }
 
     @Override

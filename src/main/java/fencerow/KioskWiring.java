@@ -97,7 +97,7 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
                 content.libraries(),
                 settings,
                 search(content),
-                new KioskPrinter(PrintShop.of(content, config, clock), settings.paper(), clock),
+                new KioskPrinter(PrintShop.of(content, config, clock), settings.paper(), dataFolder, clock),
                 content.version(),
                 problems);
     }

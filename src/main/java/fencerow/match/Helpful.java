@@ -86,9 +86,11 @@ final class Helpful {
     /**
      * A demand with what it stands for.
      *
-     * @param owner the place of the item whose need it is, else -1
+     * @param owner       the place of the item whose need it is, else -1
+     * @param requirement the requirement's place in the needs, else -1
+     * @param max         whether the best single source counts rather than the sum
      */
-    record Condition(Setup.Role role, int owner, int requirement, Demand demand) {}
+    record Condition(Setup.Role role, int owner, int requirement, Demand demand, boolean max) {}
 
     /** The catalogue's items by what they change; made once for a catalogue. */
     static final class Index {
@@ -114,6 +116,10 @@ final class Helpful {
 
         Measures measures() {
             return measures;
+        }
+
+        Condition condition(Setup.Role role, int owner, int requirement, Demand demand) {
+            return new Condition(role, owner, requirement, demand, measures.isMax(demand.of()));
         }
 
         boolean touches(Item item, CapabilityId of) {
@@ -167,18 +173,18 @@ final class Helpful {
         List<Requirement> requirements = needs.requirements();
         for (int i = 0; i < requirements.size(); i++) {
             Setup.Role role = requirements.get(i).must() ? Setup.Role.MUST : Setup.Role.WISH;
-            conditions.add(new Condition(role, -1, i, requirements.get(i).demand()));
+            conditions.add(index.condition(role, -1, i, requirements.get(i).demand()));
         }
         for (int i = 0; i < items.size(); i++) {
             for (Demand need : items.get(i).needs()) {
-                conditions.add(new Condition(Setup.Role.NEED, i, -1, need));
+                conditions.add(index.condition(Setup.Role.NEED, i, -1, need));
             }
         }
-        limits.forEach(limit -> conditions.add(new Condition(Setup.Role.LIMIT, -1, -1, limit)));
+        limits.forEach(limit -> conditions.add(index.condition(Setup.Role.LIMIT, -1, -1, limit)));
         for (Feature feature : index.catalogue().features()) {
             CapabilityId of = CapabilityId.of(feature.id());
             if (items.stream().anyMatch(item -> index.touches(item, of))) {
-                conditions.add(new Condition(Setup.Role.LIMIT, -1, -1, new Demand(
+                conditions.add(index.condition(Setup.Role.LIMIT, -1, -1, new Demand(
                         of, Relation.AT_MOST, Threshold.of(Amount.count(feature.most())), Demand.ANY_STATE)));
             }
         }

@@ -93,7 +93,8 @@ final class Kind {
     }
 
     private long term(long raw, int row) {
-        return measures.term(raw, conditions.get(row).demand(), thresholds[row]);
+        Helpful.Condition condition = conditions.get(row);
+        return Measures.term(raw, condition.demand(), condition.max(), thresholds[row]);
     }
 
     private Setup.Row row(int r, int[] had, int[] place) {

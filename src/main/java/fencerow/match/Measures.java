@@ -88,9 +88,9 @@ record Measures(Catalogue catalogue) {
      * A raw amount as the term of a row. Where the best single source counts, a source either reaches the threshold or
      * does nothing; at-most demands are turned round.
      */
-    long term(long raw, Demand demand, long threshold) {
+    static long term(long raw, Demand demand, boolean max, long threshold) {
         boolean least = demand.relation() == Relation.AT_LEAST;
-        if (isMax(demand.of())) {
+        if (max) {
             return least ? (raw >= threshold ? 1 : 0) : (raw > threshold ? -1 : 0);
         }
         return least ? raw : -raw;

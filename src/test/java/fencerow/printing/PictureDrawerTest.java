@@ -34,10 +34,17 @@ class PictureDrawerTest {
     }
 
     private static byte[] page(String body) {
-        String xhtml = "<html lang=\"en\"><head><title>Pictures</title><meta name=\"description\" content=\"A page\"/>"
+        List<String> warnings = new ArrayList<>();
+        byte[] pdf = page(body, warnings);
+        assertEquals(List.of(), warnings);
+        return pdf;
+    }
+
+    private static byte[] page(String body, List<String> warnings) {
+        String xhtml = "<html lang=\"en\"><head><title>Pictures</title><meta name=\"subject\" content=\"A page\"/>"
                 + "<style>body { font-family: Roboto; }</style></head><body><h1>Pictures</h1>" + body
                 + "</body></html>";
-        try (Typesetter.Pages pages = new Typesetter(warning -> {}).set(Xhtml.parse(xhtml), PICTURES)) {
+        try (Typesetter.Pages pages = new Typesetter(warnings::add).set(Xhtml.parse(xhtml), PICTURES)) {
             return pages.write();
         }
     }
@@ -71,7 +78,9 @@ class PictureDrawerTest {
 
     @Test
     void withoutWordsTheValidatorObjects() {
-        List<String> faults = Pdf.faults(page("<p><svg name=\"wedge\" style=\"width: 60mm\"/></p>"));
+        List<String> warnings = new ArrayList<>();
+        List<String> faults = Pdf.faults(page("<p><svg name=\"wedge\" style=\"width: 60mm\"/></p>", warnings));
+        assertTrue(warnings.toString().contains("alt"), warnings::toString);
         assertTrue(faults.stream().anyMatch(fault -> fault.startsWith("7.3-1 ")), faults::toString);
     }
 

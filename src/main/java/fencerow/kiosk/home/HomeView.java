@@ -8,6 +8,7 @@ import fencerow.kiosk.kit.Column;
 import fencerow.kiosk.kit.Columns;
 import fencerow.kiosk.kit.DrawingPane;
 import fencerow.kiosk.kit.Icon;
+import fencerow.kiosk.kit.Split;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.terms.TopicId;
@@ -19,7 +20,9 @@ import javafx.scene.layout.VBox;
 /** Draws the start page. */
 final class HomeView {
     private static final double DOOR_EMS = 13;
-    private static final double TRACTOR_MILLIMETRES = 190;
+    private static final double SEARCH_EMS = 13;
+    private static final double TRACTOR_EMS = 29;
+    private static final double TRACTOR_MILLIMETRES = 215;
     private static final double LEAST_PART_MILLIMETRES = 15;
 
     private HomeView() {}
@@ -28,9 +31,16 @@ final class HomeView {
         Columns doors = new Columns(frame.scale(), DOOR_EMS, model.doors().size(),
                 model.doors().stream().map(door -> door(door, go)).toList());
         Touch search = Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Topics.SEARCH));
-        VBox page = Boxes.loose(doors, search);
         search.setMaxWidth(VBox.USE_PREF_SIZE);
-        model.tractor().ifPresent(tractor -> page.getChildren().add(drawn(tractor, frame, go)));
+        Node below = model.tractor()
+                .map(tractor -> (Node) new Split(
+                        frame.scale(),
+                        Boxes.loose(search, Words.body(tractor.invitation())),
+                        SEARCH_EMS,
+                        drawn(tractor, frame, go),
+                        TRACTOR_EMS))
+                .orElse(search);
+        VBox page = Boxes.loose(doors, below);
         return new Column(frame.scale(), page, 0, frame.say("column.up"), frame.say("column.down"));
     }
 
@@ -39,7 +49,7 @@ final class HomeView {
                 .touchable(tractor.parts(), frame.scale().px(LEAST_PART_MILLIMETRES),
                         part -> go.accept(Place.Topic.of(new TopicId(part))));
         drawing.setMaxWidth(frame.scale().px(TRACTOR_MILLIMETRES));
-        return Boxes.stack(Words.small(tractor.invitation()), drawing);
+        return drawing;
     }
 
     private static Touch door(HomeModel.Door door, Consumer<Place> go) {

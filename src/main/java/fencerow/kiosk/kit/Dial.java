@@ -99,8 +99,8 @@ public final class Dial extends Pane {
         y += gap;
         for (int i = 0; i < count; i++) {
             int row = i / columns;
-            spots.add(new Spot(
-                    buttons().get(i), (i % columns) * (width + gap), y + row * (height + gap), width, height));
+            spots.add(new Spot(buttons().get(i), (i % columns) * (width + gap), y + row * (height + gap),
+                    width, height));
         }
         return spots;
     }

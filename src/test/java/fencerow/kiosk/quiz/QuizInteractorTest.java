@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 class QuizInteractorTest {
     private static final int SEEDS = 300;
-    /** Chi-square, two degrees of freedom, at one in a thousand (handbook tables of the distribution). */
+    /** Chi-square, two degrees of freedom, at a chance of one in a thousand (handbook tables of the distribution). */
     private static final double LIMIT = 13.816;
 
     private static final List<QuizQuestion> QUESTIONS = Rooms.premises().showroom().quiz().questions();
