@@ -39,6 +39,8 @@ final class MatchPlaces {
                 at("results-new", Visit.NEW, Place.Results.TOP),
                 at("results", longDrive(), Place.Results.TOP),
                 at("results-all-end", longDrive(), new Place.Results(true, 1)),
+                at("results-none", nothingFits(), Place.Results.TOP),
+                at("unit-cannot", nothingFits(), unit("n-203", 0)),
                 at("unit-ready", longDrive(), unit("n-203", 0)),
                 at("unit-ready-middle", longDrive(), unit("n-203", 0.5)),
                 at("unit-ready-end", longDrive(), unit("n-203", 1)),
@@ -62,6 +64,11 @@ final class MatchPlaces {
                 at("print", wrong(), new Place.Print()),
                 at("guide", longDrive(), new Place.Guide(Visit.NEW, 0)),
                 at("guide-end", pinned(), new Place.Guide(Visit.NEW, 1)));
+    }
+
+    /** Asks for a front blower that goes through a garden gate. */
+    private static Visit nothingFits() {
+        return measure(longDrive(), "gate-width", new Amount(Dimension.LENGTH, 3 * FOOT));
     }
 
     private static Visit pinned() {

@@ -100,7 +100,9 @@ public final class MatchWords {
 
     private String priceParts(Match match, PriceRange further) {
         if (!match.verdict().hasPlan()) {
-            return texts.get("kiosk.results.as-it-stands");
+            return texts.get(match.price().catchUp().isZero()
+                    ? "kiosk.results.as-it-stands"
+                    : "kiosk.results.as-it-stands-catch-up");
         }
         if (further.isZero()) {
             return texts.get("kiosk.results.nothing-to-add");

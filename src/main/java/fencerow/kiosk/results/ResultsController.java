@@ -4,13 +4,15 @@ import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
-import fencerow.kiosk.matching.MatchWords;
 import fencerow.terms.UnitId;
+import fencerow.wording.AnswerWords;
 import java.util.Optional;
 import javafx.scene.Node;
 
 /** Shows what suits, and keeps showing it as must-haves are set aside. */
 public final class ResultsController implements Screen, ResultsTouches {
+    private static final String IN_THE_WAY = "in-the-way";
+
     private final Frame frame;
     private final ResultsInteractor interactor;
     private final ResultsView view;
@@ -20,15 +22,22 @@ public final class ResultsController implements Screen, ResultsTouches {
     public ResultsController(Frame frame, Place.Results place) {
         this.frame = frame;
         this.all = place.all();
-        MatchWords words = new MatchWords(frame.premises().showroom(), frame.phrases());
-        this.interactor = new ResultsInteractor(words, frame.phrases());
+        this.interactor = new ResultsInteractor(frame.premises().showroom(),
+                new AnswerWords(frame.phrases(), frame.comfort().metric()));
         this.view = new ResultsView(frame, place.scroll(), this);
         view.showWorking();
         frame.follow(frame.outlook(), this::tell);
     }
 
     private void tell(Optional<Outlook> outlook) {
-        outlook.ifPresent(known -> view.show(interactor.model(known, all)));
+        outlook.ifPresent(known -> {
+            ResultsModel model = interactor.model(known, all);
+            view.show(model, Optional.empty());
+            if (ResultsInteractor.isStuck(model)) {
+                frame.backRoom().work(IN_THE_WAY, () -> interactor.inTheWay(known.visit()),
+                        found -> view.show(model, found), frame::failed);
+            }
+        });
     }
 
     @Override
@@ -60,6 +69,11 @@ public final class ResultsController implements Screen, ResultsTouches {
     @Override
     public void go(Place place) {
         frame.go(place);
+    }
+
+    @Override
+    public void left() {
+        frame.backRoom().cancel(IN_THE_WAY);
     }
 
     @Override

@@ -9,8 +9,11 @@ import fencerow.match.Match;
 import fencerow.match.Ranking;
 import fencerow.match.Verdict;
 import fencerow.needs.Answers;
+import fencerow.needs.Question;
 import fencerow.terms.Money;
+import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import fencerow.wording.AnswerWords;
 import fencerow.wording.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -27,11 +30,15 @@ final class ResultsInteractor {
     private static final int CLOSE_POINTS = 10;
 
     private final MatchWords words;
+    private final Showroom showroom;
+    private final AnswerWords answerWords;
     private final Phrases phrases;
 
-    ResultsInteractor(MatchWords words, Phrases phrases) {
-        this.words = words;
-        this.phrases = phrases;
+    ResultsInteractor(Showroom showroom, AnswerWords answerWords) {
+        this.showroom = showroom;
+        this.answerWords = answerWords;
+        this.phrases = answerWords.phrases();
+        this.words = new MatchWords(showroom, phrases);
     }
 
     ResultsModel model(Outlook outlook, boolean all) {
@@ -77,6 +84,37 @@ final class ResultsInteractor {
         return ranking.changes().stream()
                 .max(Comparator.comparingInt(change -> change.gained().size()))
                 .map(change -> new Asked.Change(change.dropped().id(), phrases.change(change)));
+    }
+
+    /**
+     * The one answer without which the most units could be made ready; empty where no single answer is in the way of
+     * any. The jobs are left alone: without them there is nothing to do. Takes long.
+     */
+    Optional<ResultsModel.InTheWay> inTheWay(Visit visit) {
+        Optional<Question> most = Optional.empty();
+        int freed = 0;
+        for (Question question : showroom.questionnaire().applying(visit.answers())) {
+            boolean given = visit.answers().find(question.id()).isPresent();
+            if (given && question.choose() != Question.Choose.JOBS) {
+                int ready = showroom.ranking(visit.unanswered(question.id())).ready().size();
+                if (ready > freed) {
+                    freed = ready;
+                    most = Optional.of(question);
+                }
+            }
+        }
+        int count = freed;
+        return most.map(question -> new ResultsModel.InTheWay(question.id(),
+                phrases.texts().get("kiosk.results.in-the-way", Map.of(
+                        "ask", answerWords.ask(question),
+                        "answer", visit.answers().find(question.id())
+                                .map(answer -> answerWords.answer(question, answer)).orElse(""),
+                        "count", count))));
+    }
+
+    /** Whether nothing is ready and no single must-have is to blame. */
+    static boolean isStuck(ResultsModel model) {
+        return model.count() == 0 && model.rescue().isEmpty();
     }
 
     private List<ResultsModel.Group> groups(List<Match> shown, Ranking ranking, Visit visit) {

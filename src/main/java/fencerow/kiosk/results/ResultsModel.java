@@ -3,6 +3,7 @@ package fencerow.kiosk.results;
 import fencerow.kiosk.matching.Asked;
 import fencerow.kiosk.matching.UnitCard;
 import fencerow.kiosk.matching.UnitLine;
+import fencerow.terms.QuestionId;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,6 +35,9 @@ record ResultsModel(
         cards = List.copyOf(cards);
         groups = List.copyOf(groups);
     }
+
+    /** Where no single must-have would help: an answer that is in the way, in words, and its question. */
+    record InTheWay(QuestionId question, String words) {}
 
     /** Units of one verdict, each on a line. */
     record Group(String heading, List<UnitLine> lines) {

@@ -43,8 +43,13 @@ final class ResultsView {
         page.show(Words.lead(frame.say("results.working")));
     }
 
-    void show(ResultsModel model) {
-        page.show(new Split(frame.scale(), main(model), MAIN_EMS, side(model.asked()), SIDE_EMS));
+    /**
+     * Shows it.
+     *
+     * @param inTheWay the answer most in the way, where that is what is to be changed
+     */
+    void show(ResultsModel model, Optional<ResultsModel.InTheWay> inTheWay) {
+        page.show(new Split(frame.scale(), main(model, inTheWay), MAIN_EMS, side(model.asked()), SIDE_EMS));
         List<Touch> aside = List.of(
                 Buttons.secondary(Icon.LIST, frame.say("ask.answers"), () -> touches.go(Place.AllAnswers.TOP)),
                 Buttons.secondary(Icon.MONEY, frame.say("results.quote"), () -> touches.go(Place.SecondQuote.FIRST)),
@@ -59,10 +64,11 @@ final class ResultsView {
         page.showFoot(frame.scale(), aside, onward);
     }
 
-    private Node main(ResultsModel model) {
+    private Node main(ResultsModel model, Optional<ResultsModel.InTheWay> inTheWay) {
         VBox main = Boxes.loose(MatchParts.count(model.count(), model.summary()));
         model.notes().forEach(note -> main.getChildren().add(Words.body(note)));
         model.rescue().ifPresent(change -> main.getChildren().add(rescue(change)));
+        inTheWay.ifPresent(answer -> main.getChildren().add(inTheWay(answer)));
         VBox cards = Boxes.stack();
         model.cards().forEach(card -> cards.getChildren().add(parts.card(card, touches::open, touches::pin)));
         main.getChildren().add(cards);
@@ -78,6 +84,12 @@ final class ResultsView {
 
     private Node rescue(Asked.Change change) {
         return Boxes.card(Words.subheading(frame.say("results.none")), parts.changes(List.of(change), touches::toggle));
+    }
+
+    private Node inTheWay(ResultsModel.InTheWay answer) {
+        return Boxes.card(Words.subheading(frame.say("results.none-together")), Words.body(answer.words()),
+                Buttons.secondary(Icon.LIST, frame.say("results.change-answer"),
+                        () -> touches.go(Place.Questions.only(answer.question()))));
     }
 
     private Node group(ResultsModel.Group group) {

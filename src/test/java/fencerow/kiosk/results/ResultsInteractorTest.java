@@ -7,16 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fencerow.kiosk.Rooms;
 import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.matching.Asked;
-import fencerow.kiosk.matching.MatchWords;
 import fencerow.kiosk.matching.UnitCard;
 import fencerow.match.Ranking;
 import fencerow.needs.Answer;
 import fencerow.needs.Answers;
 import fencerow.needs.Completion;
+import fencerow.terms.Amount;
+import fencerow.terms.Dimension;
 import fencerow.terms.OptionId;
 import fencerow.terms.QuestionId;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import fencerow.wording.AnswerWords;
 import fencerow.wording.Phrases;
 import fencerow.wording.Quantities;
 import java.util.Comparator;
@@ -33,7 +35,7 @@ class ResultsInteractorTest {
     private static final Phrases PHRASES =
             new Phrases(Rooms.premises().texts().get("en"), new Quantities(Locale.US, false)::show);
     private static final ResultsInteractor RESULTS =
-            new ResultsInteractor(new MatchWords(SHOWROOM, PHRASES), PHRASES);
+            new ResultsInteractor(SHOWROOM, new AnswerWords(PHRASES, false));
 
     private static Outlook outlook(Visit visit) {
         Ranking ranking = SHOWROOM.ranking(visit);
@@ -68,6 +70,21 @@ class ResultsInteractorTest {
             }
         }
         assertTrue(rescued > 0, "no random visit came to nothing; the test looks at nothing");
+    }
+
+    @Test
+    void whereNoSingleMustHaveWouldHelpTheAnswerMostInTheWayIsNamed() {
+        QuestionId gate = new QuestionId("gate-width");
+        Visit narrow = snow().answered(gate, new Answer.Measured(new Amount(Dimension.LENGTH, 0.9144)));
+        ResultsModel model = RESULTS.model(outlook(narrow), false);
+        assertEquals(0, model.count());
+        assertEquals(Optional.empty(), model.rescue());
+        assertTrue(ResultsInteractor.isStuck(model));
+        ResultsModel.InTheWay answer = RESULTS.inTheWay(narrow).orElseThrow();
+        assertEquals(gate, answer.question());
+        assertTrue(answer.words().contains("3 ft"), answer.words());
+        int freed = SHOWROOM.ranking(narrow.unanswered(gate)).ready().size();
+        assertTrue(freed > 0 && answer.words().contains(Integer.toString(freed)), answer.words());
     }
 
     @Test
