@@ -120,6 +120,14 @@ class PrinterTest {
         }
     }
 
+    @Test
+    void aJobThatAServerStoppedWhileItsPrinterIsWellNeedsHelp() throws IOException {
+        try (var printer = new AnsweringPrinter(State.IDLE.withJob(JobState.processingStopped))) {
+            var queued = assertInstanceOf(PrintOutcome.Queued.class, print(printer));
+            assertEquals(Optional.of(PrinterTrouble.TROUBLE), queued.waitsFor());
+        }
+    }
+
     private static PrintOutcome print(AnsweringPrinter printer) {
         return new IppPrinter(printer.address()).print(PAGES, PageFormat.LETTER, 1);
     }
