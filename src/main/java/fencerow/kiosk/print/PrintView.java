@@ -76,7 +76,8 @@ final class PrintView {
         VBox extras = Boxes.stack(Words.subheading(frame.say("print.more")));
         ready.more().forEach(extra -> extras.getChildren().add(ChoiceTile.several(
                 extra.words(), Optional.of(extra.hint()), extra.chosen(), () -> touches.wanted(extra.part()))));
-        words.getChildren().addAll(extras, Words.small(frame.say("print.private")));
+        words.getChildren().addAll(
+                extras, Words.small(frame.say(ready.saves() ? "print.private-saved" : "print.private")));
         page.show(new Split(frame.scale(), words, WORDS_EMS,
                 new PaperSketch(ready.heading(), ready.lines()), PAPER_EMS));
         page.showFoot(frame.scale(),
