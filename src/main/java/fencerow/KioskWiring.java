@@ -90,6 +90,8 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
     private Premises premises(Content read, Path config, List<String> problems, Folders folders) {
         boolean pseudo = folders.language().equals(Optional.of(PseudoLocale.LANGUAGE));
         Content content = pseudo ? read.withPseudoLocale() : read;
+        PrintShop shop = PrintShop.of(content, config, clock);
+        CompletableFuture.runAsync(shop::warmUp);
         Settings settings = folders.language().map(content.settings()::startingIn).orElse(content.settings());
         return new Premises(
                 content.showroom(),
@@ -97,7 +99,7 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
                 content.libraries(),
                 settings,
                 search(content),
-                new KioskPrinter(PrintShop.of(content, config, clock), settings.paper(), dataFolder, clock),
+                new KioskPrinter(shop, settings.paper(), dataFolder, clock),
                 content.version(),
                 problems);
     }

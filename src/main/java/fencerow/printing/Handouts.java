@@ -1,5 +1,6 @@
 package fencerow.printing;
 
+import com.ibm.icu.text.CaseMap;
 import fencerow.checklist.AddCost;
 import fencerow.explainers.Library;
 import fencerow.match.Match;
@@ -36,6 +37,8 @@ import java.util.stream.Collectors;
  * @param imprint  what stands on every page
  */
 public record Handouts(Showroom showroom, Phrases phrases, Library library, Imprint imprint) {
+    private static final CaseMap.Title FIRST_LETTER_LARGE = CaseMap.toTitle().wholeString().noLowercase();
+
     /** What the visit's pages say. */
     public Handout of(Visit visit) {
         Needs needs = showroom.needs(visit);
@@ -44,7 +47,7 @@ public record Handouts(Showroom showroom, Phrases phrases, Library library, Impr
         List<Unit> usual = usualUnits(ranking);
         List<MustHave> mustHaves = needs.musts().stream()
                 .map(must -> new MustHave(
-                        phrases.requirement(must), AddCost.usual(AddCost.of(matcher, usual, needs, must))))
+                        inFull(must), AddCost.usual(AddCost.of(matcher, usual, needs, must))))
                 .toList();
         return new Handout(
                 imprint,
@@ -61,6 +64,11 @@ public record Handouts(Showroom showroom, Phrases phrases, Library library, Impr
     private static List<Unit> usualUnits(Ranking ranking) {
         List<Match> matches = ranking.ready().isEmpty() ? ranking.matches() : ranking.ready();
         return matches.stream().map(Match::unit).toList();
+    }
+
+    /** As a line of its own: with a large first letter. */
+    private String inFull(Requirement must) {
+        return FIRST_LETTER_LARGE.apply(phrases.texts().locale(), null, phrases.requirement(must));
     }
 
     private List<String> cautions(Needs needs) {

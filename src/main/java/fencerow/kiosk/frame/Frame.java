@@ -217,6 +217,7 @@ public final class Frame {
     /** Ends the visit: everything is forgotten, and the place is shown as to the first shopper of the day. */
     public void startOver(Place place) {
         backRoom.endVisit();
+        backRoom.errand(premises.printer()::visitEnded);
         overlays.clear();
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
