@@ -51,6 +51,7 @@ public final class ContentReader {
         libraries.replaceAll((language, library) -> library.withPictures(pictures));
         words.check(read, libraries);
         Map<String, Translation> translations = words.translations();
+        Map<String, List<Legibility>> legibility = words.legibility(libraries);
         var aliases = sources.config("aliases.txt")
                 .map(file -> new AliasReader(ids).read(file, problems))
                 .orElse(Map.of());
@@ -64,8 +65,8 @@ public final class ContentReader {
                 texts.put(language, words.texts(language, settings.get().strip().getOrDefault(language, ""))));
         Settings set = settings.get().settings();
         var good = new Content(
-                read.showroom(settings.get()), texts, libraries, set, aliases, translations, ids.places(),
-                sources.version());
+                read.showroom(settings.get()), texts, libraries, set, aliases, translations, legibility,
+                ids.places(), sources.version());
         boolean pseudo = set.languages().contains(PseudoLocale.LANGUAGE);
         return new Reading.Good<>(pseudo ? good.withPseudoLocale() : good, problems.warnings());
     }

@@ -184,6 +184,26 @@ final class LanguageReader {
         });
     }
 
+    /** How easy the texts of each language offered are to read; hard ones are reported. */
+    Map<String, List<Legibility>> legibility(Map<String, Library> libraries) {
+        Map<String, List<Legibility>> all = new TreeMap<>();
+        for (String language : languages) {
+            Set<String> tradeWords = sources.tradeWords(language)
+                    .map(file -> file.text().lines()
+                            .map(String::strip)
+                            .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+                            .collect(Collectors.toSet()))
+                    .orElse(Set.of());
+            var check = new LegibilityCheck(language, tradeWords, problems);
+            Optional.ofNullable(libraries.get(language)).ifPresent(library -> library.explainers().forEach(each ->
+                    check.article(each, new Place(
+                            sources.contentName(language + ARTICLES + each.topic() + ".md"), 1))));
+            check.words(textsOf(language));
+            all.put(language, check.measured());
+        }
+        return all;
+    }
+
     /** How far every language with words of its own is translated; what is amiss in those offered is reported. */
     Map<String, Translation> translations() {
         Map<String, Translation> translations = new TreeMap<>();

@@ -116,6 +116,11 @@ final class Sources {
         return content.find(language + "/" + TranslatedFile.NAME);
     }
 
+    /** Words of a language's texts that do not count as hard ones, if any are named. */
+    Optional<SourceFile> tradeWords(String language) {
+        return content.find(language + "/trade-words.txt");
+    }
+
     /** How problems name a file or folder of the content. */
     String contentName(String name) {
         return content.nameOf(name);

@@ -29,7 +29,9 @@ class TranslationTest {
     @BeforeEach
     void translate() {
         tiny = TinyContent.copyTo(folder)
-                .replace("kiosk-config/showroom.yaml", "languages: [en]", "languages: [en, es]");
+                .replace("kiosk-config/showroom.yaml", "languages: [en]", "languages: [en, es]")
+                .replace("kiosk-config/showroom.yaml", "{en: \"Tiny Yard\"}",
+                        "{en: \"Tiny Yard\", es: \"Patio\"}");
         for (String file : tiny.files()) {
             if (file.startsWith("content/en/")) {
                 tiny.write(file.replace("content/en/", "content/es/"), tiny.text(file));
@@ -178,9 +180,7 @@ class TranslationTest {
 
     @Test
     void theFirstLanguageNeedNotBeTheOriginal() {
-        tiny.replace("kiosk-config/showroom.yaml", "languages: [en, es]", "languages: [es, en]")
-                .replace("kiosk-config/showroom.yaml", "{en: \"Tiny Yard\"}",
-                        "{en: \"Tiny Yard\", es: \"Patio\"}");
+        tiny.replace("kiosk-config/showroom.yaml", "languages: [en, es]", "languages: [es, en]");
         assertEquals(List.of(), warnings());
         assertEquals(Set.of("es"), tiny.readGood().translations().keySet());
         assertEquals("Patio", tiny.readGood().getTexts("es").get("showroom.strip"));
