@@ -14,6 +14,7 @@ public final class Match {
     private final Verdict verdict;
     private final Judgement judgement;
     private final ReadyPrice price;
+    private final Money middle;
     private final Optional<Money> overBudget;
 
     Match(Unit unit, Verdict verdict, Judgement judgement, ReadyPrice price, Optional<Money> overBudget) {
@@ -21,6 +22,7 @@ public final class Match {
         this.verdict = verdict;
         this.judgement = judgement;
         this.price = price;
+        this.middle = price.middle();
         this.overBudget = overBudget;
     }
 
@@ -68,6 +70,11 @@ public final class Match {
         return judgement
                 .without(requirement)
                 .map(plan -> new ReadyPrice(price.asking(), price.catchUp(), plan.price()));
+    }
+
+    /** The middle of {@link #price}. */
+    Money middle() {
+        return middle;
     }
 
     /** By how much the middle of the ready-to-work price is over the budget. */

@@ -1,0 +1,200 @@
+package fencerow.match;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.IntPredicate;
+
+/**
+ * Cuts a problem into parts that have nothing to do with each other, and leaves out what cannot matter. The cheapest
+ * answer to the problem is the cheapest answers to its parts put together. Confined to one call.
+ */
+final class Split {
+    private final Problem problem;
+    private final Setup setup;
+    private final Relevance relevance;
+    private final Groups groups;
+    private final int[] local;
+
+    /**
+     * One part of a problem.
+     *
+     * @param items   for each of its items the place in the whole
+     * @param rows    for each of its rows the place in the whole, rising
+     * @param problem the part
+     */
+    record Slice(int[] items, int[] rows, Problem problem) {}
+
+    private Split(Problem problem, Links links) {
+        this.problem = problem;
+        this.setup = problem.setup();
+        this.relevance = Relevance.of(problem, links);
+        this.groups = new Groups(setup.items().count() + setup.rows().size() + problem.pieces().size());
+        this.local = new int[Math.max(setup.items().count(), setup.rows().size())];
+    }
+
+    /** The parts, each with at least one must-have that does not hold or could be undone. */
+    static List<Slice> of(Problem problem, Links links) {
+        return new Split(problem, links).slices();
+    }
+
+    private List<Slice> slices() {
+        int[] items = places(setup.items().count(), relevance::isUseful);
+        int[] rows = places(setup.rows().size(), relevance::isRelevant);
+        joinAll(items, rows);
+        List<Slice> slices = new ArrayList<>();
+        boolean[] done = new boolean[nodeOfPiece(problem.pieces().size())];
+        for (int row : rows) {
+            int group = groups.find(nodeOfRow(row));
+            if (!done[group]) {
+                done[group] = true;
+                slices.add(slice(group, inGroup(group, items, 0), inGroup(group, rows, nodeOfRow(0))));
+            }
+        }
+        return slices;
+    }
+
+    private int[] inGroup(int group, int[] places, int firstNode) {
+        int[] in = new int[places.length];
+        int size = 0;
+        for (int place : places) {
+            if (groups.find(firstNode + place) == group) {
+                in[size++] = place;
+            }
+        }
+        return Arrays.copyOf(in, size);
+    }
+
+    private int nodeOfRow(int row) {
+        return setup.items().count() + row;
+    }
+
+    private int nodeOfPiece(int piece) {
+        return setup.items().count() + setup.rows().size() + piece;
+    }
+
+    private static int[] places(int count, IntPredicate holds) {
+        int[] places = new int[count];
+        int size = 0;
+        for (int i = 0; i < count; i++) {
+            if (holds.test(i)) {
+                places[size++] = i;
+            }
+        }
+        return Arrays.copyOf(places, size);
+    }
+
+    /** A row that nothing can make hold stays by itself; any other goes with all that decides about it. */
+    private void joinAll(int[] items, int[] rows) {
+        for (int row : rows) {
+            if (relevance.isAttainable(row)) {
+                joinItems(row);
+            }
+        }
+        for (int item : items) {
+            for (int other : setup.items().excludes()[item]) {
+                if (relevance.isUseful(other)) {
+                    groups.join(item, other);
+                }
+            }
+        }
+        for (int p = 0; p < problem.pieces().size(); p++) {
+            for (Sparse state : problem.pieces().get(p).states()) {
+                for (int row : state.places()) {
+                    if (relevance.isRelevant(row) && relevance.isAttainable(row)) {
+                        groups.join(nodeOfRow(row), nodeOfPiece(p));
+                    }
+                }
+            }
+        }
+    }
+
+    private void joinItems(int row) {
+        Setup.Row joined = setup.rows().get(row);
+        if (joined.owner() >= 0) {
+            groups.join(nodeOfRow(row), joined.owner());
+        }
+        for (int item : joined.change().places()) {
+            if (relevance.isUseful(item)) {
+                groups.join(nodeOfRow(row), item);
+            }
+        }
+    }
+
+    private Slice slice(int group, int[] items, int[] rows) {
+        for (int i = 0; i < items.length; i++) {
+            local[items[i]] = i;
+        }
+        List<Setup.Row> sliced = new ArrayList<>(rows.length);
+        long[] headroom = new long[rows.length];
+        for (int r = 0; r < rows.length; r++) {
+            Setup.Row row = setup.rows().get(rows[r]);
+            int owner = row.owner() < 0 ? -1 : local[row.owner()];
+            sliced.add(new Setup.Row(row.role(), owner, within(group, row.change())));
+            headroom[r] = problem.headroom()[rows[r]];
+        }
+        var part = new Problem(new Setup(goods(items), sliced), headroom, pieces(group, rows));
+        return new Slice(items, rows, part);
+    }
+
+    private Sparse within(int group, Sparse change) {
+        int[] places = new int[change.size()];
+        long[] amounts = new long[change.size()];
+        int size = 0;
+        for (int k = 0; k < places.length; k++) {
+            int item = change.places()[k];
+            if (relevance.isUseful(item) && groups.find(item) == group) {
+                places[size] = local[item];
+                amounts[size++] = change.amounts()[k];
+            }
+        }
+        return new Sparse(Arrays.copyOf(places, size), Arrays.copyOf(amounts, size));
+    }
+
+    private Setup.Items goods(int[] items) {
+        Setup.Items all = setup.items();
+        long[] cents = new long[items.length];
+        int[] most = new int[items.length];
+        int[] minutes = new int[items.length];
+        int[][] excludes = new int[items.length][];
+        for (int i = 0; i < items.length; i++) {
+            cents[i] = all.cents()[items[i]];
+            most[i] = all.most()[items[i]];
+            minutes[i] = all.minutes()[items[i]];
+            excludes[i] = usefulOnly(all.excludes()[items[i]]);
+        }
+        return new Setup.Items(cents, most, minutes, excludes);
+    }
+
+    private int[] usefulOnly(int[] items) {
+        int[] useful = new int[items.length];
+        int size = 0;
+        for (int item : items) {
+            if (relevance.isUseful(item)) {
+                useful[size++] = local[item];
+            }
+        }
+        return Arrays.copyOf(useful, size);
+    }
+
+    private List<Problem.Piece> pieces(int group, int[] rows) {
+        List<Problem.Piece> pieces = new ArrayList<>();
+        for (int p = 0; p < problem.pieces().size(); p++) {
+            if (groups.find(nodeOfPiece(p)) == group) {
+                Problem.Piece piece = problem.pieces().get(p);
+                List<Sparse> states = new ArrayList<>();
+                piece.states().forEach(state -> states.add(within(rows, state)));
+                pieces.add(new Problem.Piece(piece.feature(), states));
+            }
+        }
+        return pieces;
+    }
+
+    private static Sparse within(int[] rows, Sparse state) {
+        long[] all = new long[rows.length];
+        for (int r = 0; r < rows.length; r++) {
+            all[r] = state.at(rows[r]);
+        }
+        return Sparse.of(all);
+    }
+}
