@@ -55,7 +55,7 @@ final class Judgement {
             found.add(new Share(slice, part));
             can &= part.solution().isPresent();
             could &= part.isHopeful();
-            missed += part.musts().length - part.mustsMet();
+            missed += part.mustsAll() - part.mustsMet();
         }
         this.shares = List.copyOf(found);
         this.feasible = can;

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 final class Part {
     private final Problem problem;
     private final Solver solver;
+    private final int[] musts;
     private final Outcomes.Bases worst;
     private final Optional<Solver.Solution> solution;
     private final boolean hopeful;
@@ -25,11 +26,15 @@ final class Part {
     Part(Problem problem) {
         this.problem = problem;
         this.solver = new Solver(problem.setup());
+        List<Setup.Row> rows = problem.setup().rows();
+        this.musts = IntStream.range(0, rows.size())
+                .filter(r -> rows.get(r).role() == Setup.Role.MUST)
+                .toArray();
         this.worst = Outcomes.worst(problem);
         this.solution = atWorst(allMusts(), nothing());
         this.hopeful = solution.isPresent()
                 || !problem.pieces().isEmpty() && canTurnOut(Outcomes.best(problem));
-        this.mustsMet = solution.isPresent() ? musts().length : mostTogether();
+        this.mustsMet = solution.isPresent() ? musts.length : mostTogether();
     }
 
     /** The cheapest at the outcome where it costs most; empty where some outcome has none. */
@@ -52,12 +57,9 @@ final class Part {
         return mustsMet;
     }
 
-    /** The rows of its must-haves, in the order asked. */
-    int[] musts() {
-        List<Setup.Row> rows = problem.setup().rows();
-        return IntStream.range(0, rows.size())
-                .filter(r -> rows.get(r).role() == Setup.Role.MUST)
-                .toArray();
+    /** How many must-haves it has. */
+    int mustsAll() {
+        return musts.length;
     }
 
     /** The same as {@link #solution} when the must-have in the row is not asked for. */
@@ -127,7 +129,9 @@ final class Part {
 
     private boolean[] allMusts() {
         boolean[] asked = nothingAsked();
-        Arrays.stream(musts()).forEach(row -> asked[row] = true);
+        for (int row : musts) {
+            asked[row] = true;
+        }
         return asked;
     }
 
@@ -164,7 +168,7 @@ final class Part {
     private int mostTogether() {
         boolean[] asked = nothingAsked();
         int count = 0;
-        for (int row : musts()) {
+        for (int row : musts) {
             asked[row] = true;
             if (isFeasible(asked)) {
                 count++;

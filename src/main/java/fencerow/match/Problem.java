@@ -29,47 +29,40 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
     static final class Signature {
         private final long[] numbers;
         private final int hash;
-        private int size;
 
         private Signature(Problem problem) {
-            Setup setup = problem.setup();
-            Setup.Items items = setup.items();
-            long[] all = new long[16 * (2 + items.count() + setup.rows().size())];
-            all = add(all, items.count());
-            for (int i = 0; i < items.count(); i++) {
-                all = add(all, items.cents()[i], items.most()[i], items.minutes()[i], items.excludes()[i].length);
-                for (int other : items.excludes()[i]) {
-                    all = add(all, other);
-                }
-            }
-            for (int r = 0; r < problem.headroom().length; r++) {
-                Setup.Row row = setup.rows().get(r);
-                all = add(all, problem.headroom()[r], row.role().ordinal(), row.owner());
-                all = add(all, row.change());
-            }
-            for (Piece piece : problem.pieces()) {
-                all = add(all, piece.states().size());
-                for (Sparse state : piece.states()) {
-                    all = add(all, state);
-                }
-            }
-            this.numbers = Arrays.copyOf(all, size);
+            this.numbers = numbers(problem);
             this.hash = Arrays.hashCode(numbers);
         }
 
-        private long[] add(long[] to, Sparse sparse) {
-            long[] all = add(to, sparse.size());
-            for (int k = 0; k < sparse.size(); k++) {
-                all = add(all, sparse.places()[k], sparse.amounts()[k]);
+        private static long[] numbers(Problem problem) {
+            Setup.Items items = problem.setup().items();
+            var all = new Numbers(8 * (items.count() + 2 * problem.headroom().length));
+            all.add(items.count());
+            for (int i = 0; i < items.count(); i++) {
+                all.add(items.cents()[i]);
+                all.add(items.most()[i]);
+                all.add(items.minutes()[i]);
+                all.add(items.excludes()[i].length);
+                for (int other : items.excludes()[i]) {
+                    all.add(other);
+                }
             }
-            return all;
-        }
-
-        private long[] add(long[] to, long... some) {
-            long[] all = to.length < size + some.length ? Arrays.copyOf(to, 2 * (size + some.length)) : to;
-            System.arraycopy(some, 0, all, size, some.length);
-            size += some.length;
-            return all;
+            for (int r = 0; r < problem.headroom().length; r++) {
+                Setup.Row row = problem.setup().rows().get(r);
+                all.add(problem.headroom()[r]);
+                all.add(row.role().ordinal());
+                all.add(row.owner());
+                all.add(row.change());
+            }
+            for (int p = 0; p < problem.pieces().size(); p++) {
+                List<Sparse> states = problem.pieces().get(p).states();
+                all.add(states.size());
+                for (int s = 0; s < states.size(); s++) {
+                    all.add(states.get(s));
+                }
+            }
+            return all.toArray();
         }
 
         @Override
@@ -80,6 +73,35 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
         @Override
         public int hashCode() {
             return hash;
+        }
+    }
+
+    /** A row of numbers that grows. */
+    private static final class Numbers {
+        private long[] all;
+        private int size;
+
+        Numbers(int expected) {
+            this.all = new long[expected];
+        }
+
+        void add(long number) {
+            if (size == all.length) {
+                all = Arrays.copyOf(all, 2 * size);
+            }
+            all[size++] = number;
+        }
+
+        void add(Sparse sparse) {
+            add(sparse.size());
+            for (int k = 0; k < sparse.size(); k++) {
+                add(sparse.places()[k]);
+                add(sparse.amounts()[k]);
+            }
+        }
+
+        long[] toArray() {
+            return Arrays.copyOf(all, size);
         }
     }
 }

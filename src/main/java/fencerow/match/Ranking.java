@@ -4,6 +4,7 @@ import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.stock.Unit;
 import fencerow.terms.Money;
+import fencerow.terms.UnitId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -16,11 +17,12 @@ import java.util.stream.IntStream;
  * ready-to-work price rising, id. Immutable in effect; may be used from any thread.
  */
 public final class Ranking {
-    private static final Comparator<Match> BEST_FIRST = Comparator.comparing(Match::verdict)
-            .thenComparing(match -> match.overBudget().isPresent())
-            .thenComparing(match -> match.score().mustsMet(), Comparator.reverseOrder())
-            .thenComparing(match -> match.score().percent(), Comparator.reverseOrder())
-            .thenComparing(Match::middle)
+    private static final Comparator<Match> BEST_FIRST = Comparator.comparingInt((Match match) ->
+                    match.verdict().ordinal())
+            .thenComparingInt(match -> match.overBudget().isPresent() ? 1 : 0)
+            .thenComparingInt(match -> -match.score().mustsMet())
+            .thenComparingInt(match -> -match.score().percent())
+            .thenComparingLong(match -> match.middle().cents())
             .thenComparing(match -> match.unit().id());
 
     private final Needs needs;
@@ -28,7 +30,8 @@ public final class Ranking {
     private final List<Match> ready;
     private final Solved solved;
 
-    private Ranking(Lot lot, Needs needs, Solved solved) {
+    /** Matches and ranks, with parts answered before. */
+    Ranking(Lot lot, Needs needs, Solved solved) {
         this.needs = needs;
         this.matches = new Board(lot, needs, solved)
                 .matches().stream().sorted(BEST_FIRST).toList();
@@ -59,6 +62,11 @@ public final class Ranking {
     /** All, best first. */
     public List<Match> matches() {
         return matches;
+    }
+
+    /** The first few units, best first. */
+    List<UnitId> first(int most) {
+        return matches.stream().limit(most).map(match -> match.unit().id()).toList();
     }
 
     /** Matches with a plan, best first. */

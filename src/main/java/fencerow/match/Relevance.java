@@ -15,6 +15,7 @@ final class Relevance {
     private final boolean[] outOfReach;
     private final boolean[] useful;
     private final boolean[] relevant;
+    private final boolean[] open;
 
     private Relevance(Problem problem, Links links) {
         this.setup = problem.setup();
@@ -22,16 +23,15 @@ final class Relevance {
         this.worst = problem.headroom().clone();
         this.best = problem.headroom().clone();
         problem.pieces().forEach(this::addBest);
-        for (int r = 0; r < worst.length; r++) {
-            if (setup.rows().get(r).role() == Setup.Role.LIMIT) {
-                worst[r] = Math.max(worst[r], 0);
-                best[r] = Math.max(best[r], 0);
-            }
+        for (int limit : links.limits()) {
+            worst[limit] = Math.max(worst[limit], 0);
+            best[limit] = Math.max(best[limit], 0);
         }
         this.taken = new long[worst.length];
         this.outOfReach = new boolean[setup.items().count()];
         this.useful = new boolean[outOfReach.length];
         this.relevant = new boolean[worst.length];
+        this.open = new boolean[worst.length];
     }
 
     /** Looks through a problem. */
@@ -67,11 +67,13 @@ final class Relevance {
         boolean changed = true;
         while (changed) {
             changed = false;
-            for (int r = 0; r < best.length; r++) {
-                int owner = setup.rows().get(r).owner();
-                if (owner >= 0 && best[r] < 0 && canBeHad(owner) && !isAttainable(r)) {
-                    outOfReach[owner] = true;
-                    changed = true;
+            for (int row : links.owned()) {
+                if (best[row] < 0) {
+                    int owner = setup.rows().get(row).owner();
+                    if (canBeHad(owner) && !isAttainable(row)) {
+                        outOfReach[owner] = true;
+                        changed = true;
+                    }
                 }
             }
         }
@@ -82,7 +84,7 @@ final class Relevance {
     }
 
     /** Whether some count of items, what those need left aside, could make the row hold. */
-    boolean isAttainable(int row) {
+    private boolean isAttainable(int row) {
         long reach = best[row];
         Sparse change = setup.rows().get(row).change();
         for (int k = 0; k < change.size(); k++) {
@@ -95,10 +97,8 @@ final class Relevance {
     }
 
     private void follow() {
-        for (int r = 0; r < worst.length; r++) {
-            if (setup.rows().get(r).role() == Setup.Role.MUST) {
-                lookAt(r);
-            }
+        for (int must : links.musts()) {
+            lookAt(must);
         }
     }
 
@@ -113,7 +113,8 @@ final class Relevance {
             return;
         }
         relevant[row] = true;
-        if (isAttainable(row)) {
+        open[row] = isAttainable(row);
+        if (open[row]) {
             Sparse change = looked.change();
             for (int k = 0; k < change.size(); k++) {
                 if (change.amounts()[k] > 0) {
@@ -141,6 +142,11 @@ final class Relevance {
     /** Whether the row could be short. */
     boolean isRelevant(int row) {
         return relevant[row];
+    }
+
+    /** Whether the row could be short and something could make it hold. */
+    boolean isOpen(int row) {
+        return open[row];
     }
 
     /** Whether the item could help. */

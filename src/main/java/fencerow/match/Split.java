@@ -13,7 +13,7 @@ final class Split {
     private final Problem problem;
     private final Setup setup;
     private final Relevance relevance;
-    private final Groups groups;
+    private final int[] groupOf;
     private final int[] local;
 
     /**
@@ -29,7 +29,7 @@ final class Split {
         this.problem = problem;
         this.setup = problem.setup();
         this.relevance = Relevance.of(problem, links);
-        this.groups = new Groups(setup.items().count() + setup.rows().size() + problem.pieces().size());
+        this.groupOf = new int[nodeOfPiece(problem.pieces().size())];
         this.local = new int[Math.max(setup.items().count(), setup.rows().size())];
     }
 
@@ -41,11 +41,14 @@ final class Split {
     private List<Slice> slices() {
         int[] items = places(setup.items().count(), relevance::isUseful);
         int[] rows = places(setup.rows().size(), relevance::isRelevant);
-        joinAll(items, rows);
+        Groups groups = joined(items, rows);
+        for (int node = 0; node < groupOf.length; node++) {
+            groupOf[node] = groups.find(node);
+        }
         List<Slice> slices = new ArrayList<>();
-        boolean[] done = new boolean[nodeOfPiece(problem.pieces().size())];
+        boolean[] done = new boolean[groupOf.length];
         for (int row : rows) {
-            int group = groups.find(nodeOfRow(row));
+            int group = groupOf[nodeOfRow(row)];
             if (!done[group]) {
                 done[group] = true;
                 slices.add(slice(group, inGroup(group, items, 0), inGroup(group, rows, nodeOfRow(0))));
@@ -58,7 +61,7 @@ final class Split {
         int[] in = new int[places.length];
         int size = 0;
         for (int place : places) {
-            if (groups.find(firstNode + place) == group) {
+            if (groupOf[firstNode + place] == group) {
                 in[size++] = place;
             }
         }
@@ -85,10 +88,11 @@ final class Split {
     }
 
     /** A row that nothing can make hold stays by itself; any other goes with all that decides about it. */
-    private void joinAll(int[] items, int[] rows) {
+    private Groups joined(int[] items, int[] rows) {
+        var groups = new Groups(groupOf.length);
         for (int row : rows) {
-            if (relevance.isAttainable(row)) {
-                joinItems(row);
+            if (relevance.isOpen(row)) {
+                joinItems(groups, row);
             }
         }
         for (int item : items) {
@@ -99,17 +103,23 @@ final class Split {
             }
         }
         for (int p = 0; p < problem.pieces().size(); p++) {
-            for (Sparse state : problem.pieces().get(p).states()) {
-                for (int row : state.places()) {
-                    if (relevance.isRelevant(row) && relevance.isAttainable(row)) {
-                        groups.join(nodeOfRow(row), nodeOfPiece(p));
-                    }
-                }
+            List<Sparse> states = problem.pieces().get(p).states();
+            for (int s = 0; s < states.size(); s++) {
+                joinPiece(groups, p, states.get(s));
+            }
+        }
+        return groups;
+    }
+
+    private void joinPiece(Groups groups, int piece, Sparse state) {
+        for (int row : state.places()) {
+            if (relevance.isOpen(row)) {
+                groups.join(nodeOfRow(row), nodeOfPiece(piece));
             }
         }
     }
 
-    private void joinItems(int row) {
+    private void joinItems(Groups groups, int row) {
         Setup.Row joined = setup.rows().get(row);
         if (joined.owner() >= 0) {
             groups.join(nodeOfRow(row), joined.owner());
@@ -143,7 +153,7 @@ final class Split {
         int size = 0;
         for (int k = 0; k < places.length; k++) {
             int item = change.places()[k];
-            if (relevance.isUseful(item) && groups.find(item) == group) {
+            if (relevance.isUseful(item) && groupOf[item] == group) {
                 places[size] = local[item];
                 amounts[size++] = change.amounts()[k];
             }
@@ -180,7 +190,7 @@ final class Split {
     private List<Problem.Piece> pieces(int group, int[] rows) {
         List<Problem.Piece> pieces = new ArrayList<>();
         for (int p = 0; p < problem.pieces().size(); p++) {
-            if (groups.find(nodeOfPiece(p)) == group) {
+            if (groupOf[nodeOfPiece(p)] == group) {
                 Problem.Piece piece = problem.pieces().get(p);
                 List<Sparse> states = new ArrayList<>();
                 piece.states().forEach(state -> states.add(within(rows, state)));
@@ -191,10 +201,16 @@ final class Split {
     }
 
     private static Sparse within(int[] rows, Sparse state) {
-        long[] all = new long[rows.length];
-        for (int r = 0; r < rows.length; r++) {
-            all[r] = state.at(rows[r]);
+        int[] places = new int[state.size()];
+        long[] amounts = new long[state.size()];
+        int size = 0;
+        for (int k = 0; k < places.length; k++) {
+            int row = Arrays.binarySearch(rows, state.places()[k]);
+            if (row >= 0) {
+                places[size] = row;
+                amounts[size++] = state.amounts()[k];
+            }
         }
-        return Sparse.of(all);
+        return new Sparse(Arrays.copyOf(places, size), Arrays.copyOf(amounts, size));
     }
 }

@@ -50,17 +50,22 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
      * tractor no longer brings up questions, except the one it was taken off by.
      */
     public List<Question> applying(Answers answers) {
-        return questions.stream()
-                .filter(question -> applies(question, answers, takenOff(answers, question.id())))
-                .toList();
+        return questions.stream().filter(question -> applies(question, answers)).toList();
+    }
+
+    /** Whether the question applies to these answers. */
+    boolean applies(Question question, Answers answers) {
+        return question.when().isEmpty() || applies(question, answers, takenOff(answers, question.id()));
     }
 
     /** The jobs that answers to questions other than this one take off the tractor. */
     private Set<OptionId> takenOff(Answers answers, QuestionId otherThan) {
         Set<OptionId> jobs = new LinkedHashSet<>();
         for (Question question : questions) {
-            if (!question.id().equals(otherThan) && applies(question, answers, Set.of())) {
-                for (Question.Option option : picked(question, answers)) {
+            for (Question.Option option : picked(question, answers)) {
+                if (!option.hires().isEmpty()
+                        && !question.id().equals(otherThan)
+                        && applies(question, answers, Set.of())) {
                     option.hires().forEach(job -> jobs.add(new OptionId(job.value())));
                 }
             }
@@ -110,9 +115,8 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
     }
 
     private static List<Question.Option> picked(Question question, Answers answers) {
-        return answers.chosen(question.id()).stream()
-                .flatMap(option -> question.findOption(option).stream())
-                .toList();
+        List<OptionId> chosen = question.options().isEmpty() ? List.of() : answers.chosen(question.id());
+        return chosen.stream().flatMap(option -> question.findOption(option).stream()).toList();
     }
 
     private void addJobs(Question question, Answers answers, Set<JobId> hired, List<Requirement> to) {
