@@ -123,23 +123,21 @@ final class Layout {
 
     /** The row of a condition, given what is asked in steps. */
     Setup.Row row(int c, long asked) {
-        long[] change = new long[places.length];
         Sparse gives = given.get(c);
-        for (int k = 0; k < gives.size(); k++) {
-            change[gives.places()[k]] = term(c, gives.amounts()[k], asked);
-        }
-        return new Setup.Row(conditions.get(c).role(), conditions.get(c).owner(), Sparse.of(change));
+        Sparse change = Sparse.at(gives.places(), item -> term(c, gives.at(item), asked));
+        return new Setup.Row(conditions.get(c).role(), conditions.get(c).owner(), change);
     }
 
     /** What effects come to for each condition, in steps. */
     private Sparse raw(List<Effect> effects, Map<CapabilityId, List<Integer>> asking) {
-        long[] all = new long[conditions.size()];
-        for (Effect effect : effects) {
-            for (int c : asking.getOrDefault(effect.of(), List.of())) {
-                all[c] = index.measures().raw(effects, conditions.get(c).demand());
-            }
-        }
-        return Sparse.of(all);
+        int[] touched = effects.stream()
+                .map(Effect::of)
+                .distinct()
+                .flatMap(of -> asking.getOrDefault(of, List.of()).stream())
+                .mapToInt(Integer::intValue)
+                .sorted()
+                .toArray();
+        return Sparse.at(touched, c -> index.measures().raw(effects, conditions.get(c).demand()));
     }
 
     /**

@@ -14,11 +14,20 @@ record Sparse(int[] places, long[] amounts) {
 
     /** The same without the places where nothing is. */
     static Sparse of(long[] all) {
-        int[] places = new int[all.length];
-        for (int i = 0; i < places.length; i++) {
-            places[i] = i;
+        int size = 0;
+        for (long amount : all) {
+            size += amount == 0 ? 0 : 1;
         }
-        return at(places, place -> all[place]);
+        int[] places = new int[size];
+        long[] amounts = new long[size];
+        int k = 0;
+        for (int place = 0; k < size; place++) {
+            if (all[place] != 0) {
+                places[k] = place;
+                amounts[k++] = all[place];
+            }
+        }
+        return new Sparse(places, amounts);
     }
 
     /** The amounts at some places, rising; those of nothing are left out. */
