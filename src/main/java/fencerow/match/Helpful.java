@@ -29,10 +29,9 @@ record Helpful(List<Integer> items, List<Condition> conditions) {
     /**
      * A demand with what it stands for.
      *
-     * @param owner       the place in {@link #items} of the item whose need it is, else -1
-     * @param requirement the requirement's place in the needs, else -1
+     * @param whose the place in the needs of the requirement, or in {@link #items} of the item whose need it is; else -1
      */
-    record Condition(Setup.Role role, int owner, int requirement, Demand demand) {
+    record Condition(Setup.Role role, int whose, Demand demand) {
         /** Shared resources are kept at nothing or more; only features are kept at most. */
         boolean isFeatureLimit() {
             return role == Setup.Role.LIMIT && demand.relation() == Relation.AT_MOST;
@@ -45,7 +44,7 @@ record Helpful(List<Integer> items, List<Condition> conditions) {
         Set<Demand> limits = new LinkedHashSet<>();
         Set<Demand> seen = new HashSet<>();
         Deque<Demand> open = new ArrayDeque<>();
-        needs.musts().forEach(must -> open.add(must.demand()));
+        needs.musts().forEach(must -> open.addAll(must.demands()));
         while (!open.isEmpty()) {
             Demand demand = open.remove();
             if (!seen.add(demand)) {
@@ -70,18 +69,20 @@ record Helpful(List<Integer> items, List<Condition> conditions) {
         List<Requirement> requirements = needs.requirements();
         for (int i = 0; i < requirements.size(); i++) {
             Setup.Role role = requirements.get(i).must() ? Setup.Role.MUST : Setup.Role.WISH;
-            conditions.add(new Condition(role, -1, i, requirements.get(i).demand()));
+            for (Demand demand : requirements.get(i).demands()) {
+                conditions.add(new Condition(role, i, demand));
+            }
         }
         for (int i = 0; i < items.size(); i++) {
             for (Demand need : index.items().get(items.get(i)).needs()) {
-                conditions.add(new Condition(Setup.Role.NEED, i, -1, need));
+                conditions.add(new Condition(Setup.Role.NEED, i, need));
             }
         }
-        limits.forEach(limit -> conditions.add(new Condition(Setup.Role.LIMIT, -1, -1, limit)));
+        limits.forEach(limit -> conditions.add(new Condition(Setup.Role.LIMIT, -1, limit)));
         Set<Integer> helping = new HashSet<>(items);
         index.countedBy().forEach((of, feature) -> {
             if (index.itemsTouching(of).stream().anyMatch(helping::contains)) {
-                conditions.add(new Condition(Setup.Role.LIMIT, -1, -1, new Demand(
+                conditions.add(new Condition(Setup.Role.LIMIT, -1, new Demand(
                         of, Relation.AT_MOST, Threshold.of(Amount.count(feature.most())), Demand.ANY_STATE)));
             }
         });

@@ -29,10 +29,12 @@ final class Judgement {
 
     /** A part with its place in the problem. */
     private record Share(Split.Slice slice, Part part) {
-        /** The part's row for the must-have in the problem's row; empty if the part has none such. */
-        private Optional<Integer> find(int row) {
-            int at = Arrays.binarySearch(slice.rows(), row);
-            return at < 0 ? Optional.empty() : Optional.of(at);
+        /** Those of the requirements that are must-haves of the part, as it numbers them. */
+        private List<Integer> own(List<Integer> requirements) {
+            return requirements.stream()
+                    .map(requirement -> Arrays.binarySearch(slice.musts(), requirement))
+                    .filter(must -> must >= 0)
+                    .toList();
         }
     }
 
@@ -110,16 +112,15 @@ final class Judgement {
     }
 
     /**
-     * The cheapest plan when one must-have is not asked for.
+     * The cheapest plan when some must-haves are not asked for.
      *
-     * @param requirement its place in the needs, which is that of its row
+     * @param requirements their places in the needs
      */
-    Optional<Plan> without(int requirement) {
+    Optional<Plan> without(List<Integer> requirements) {
         List<Optional<Solver.Solution>> solutions = new ArrayList<>();
         for (Share share : shares) {
-            solutions.add(share.find(requirement)
-                    .map(row -> share.part().without(row))
-                    .orElseGet(share.part()::solution));
+            List<Integer> own = share.own(requirements);
+            solutions.add(own.isEmpty() ? share.part().solution() : share.part().without(own));
         }
         return solutions.stream().allMatch(Optional::isPresent) ? Optional.of(plan(solutions)) : Optional.empty();
     }
@@ -180,9 +181,13 @@ final class Judgement {
         for (int r = 0; r < places.length; r++) {
             headroom[places[r]] = failing[r];
         }
-        List<Integer> rows = Arrays.stream(set).mapToObj(row -> places[row]).toList();
-        List<Requirement> requirements =
-                rows.stream().map(kind.layout().needs().requirements()::get).toList();
+        List<Integer> rows = Arrays.stream(set)
+                .mapToObj(must -> share.slice().musts()[must])
+                .flatMap(must -> kind.layout().rowsOf(must).stream())
+                .toList();
+        List<Requirement> requirements = Arrays.stream(set)
+                .mapToObj(must -> kind.layout().needs().requirements().get(share.slice().musts()[must]))
+                .toList();
         return new Finding.Infeasible(requirements, new Causes(assortment, kind, headroom).of(rows));
     }
 

@@ -1,6 +1,7 @@
 package fencerow.match;
 
 import fencerow.needs.Needs;
+import fencerow.needs.Requirement;
 import fencerow.stock.AddOn;
 import fencerow.stock.Item;
 import fencerow.terms.Amount;
@@ -34,6 +35,7 @@ final class Layout {
     private final long[] asked;
     private final int[] capability;
     private final List<Optional<Feature>> limited;
+    private final List<List<Integer>> rowsOf = new ArrayList<>();
     private final List<Sparse> given;
     private final Setup setup;
     private final Links links;
@@ -49,6 +51,12 @@ final class Layout {
         this.items = helpful.items().stream().map(index.items()::get).toList();
         this.conditions = helpful.conditions();
         List<Demand> demands = conditions.stream().map(Helpful.Condition::demand).toList();
+        int rows = 0;
+        for (Requirement requirement : needs.requirements()) {
+            int last = rows + requirement.demands().size();
+            rowsOf.add(IntStream.range(rows, last).boxed().toList());
+            rows = last;
+        }
         this.least = new boolean[demands.size()];
         this.max = new boolean[demands.size()];
         this.varies = new boolean[demands.size()];
@@ -125,7 +133,7 @@ final class Layout {
     Setup.Row row(int c, long asked) {
         Sparse gives = given.get(c);
         Sparse change = Sparse.at(gives.places(), item -> term(c, gives.at(item), asked));
-        return new Setup.Row(conditions.get(c).role(), conditions.get(c).owner(), change);
+        return new Setup.Row(conditions.get(c).role(), conditions.get(c).whose(), change);
     }
 
     /** What effects come to for each condition, in steps. */
@@ -179,6 +187,11 @@ final class Layout {
 
     List<Helpful.Condition> conditions() {
         return conditions;
+    }
+
+    /** The rows of a must-have or wish, by its place in the needs. */
+    List<Integer> rowsOf(int requirement) {
+        return rowsOf.get(requirement);
     }
 
     /** Whether the condition asks more of one model than of another. */

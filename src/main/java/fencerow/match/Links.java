@@ -24,8 +24,8 @@ record Links(int[][] needs, int[][] lowers, int[] owned, int[] musts, int[] limi
         }
         for (int r = 0; r < rows.size(); r++) {
             Setup.Row row = rows.get(r);
-            if (row.owner() >= 0) {
-                needs.get(row.owner()).add(r);
+            if (row.isNeed()) {
+                needs.get(row.whose()).add(r);
             }
             for (int k = 0; k < row.change().size(); k++) {
                 if (row.change().amounts()[k] < 0) {

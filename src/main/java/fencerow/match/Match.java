@@ -62,13 +62,13 @@ public final class Match {
     }
 
     /**
-     * What it costs ready to work when one must-have is not asked for; empty if it still cannot be made ready.
+     * What it costs ready to work when some must-haves are not asked for; empty if it still cannot be made ready.
      *
-     * @param requirement the must-have's place in the needs
+     * @param requirements the must-haves' places in the needs
      */
-    Optional<ReadyPrice> priceWithout(int requirement) {
+    Optional<ReadyPrice> priceWithout(List<Integer> requirements) {
         return judgement
-                .without(requirement)
+                .without(requirements)
                 .map(plan -> new ReadyPrice(price.asking(), price.catchUp(), plan.price()));
     }
 

@@ -1,11 +1,11 @@
 package fencerow.match;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * An independent part of a problem, answered: what it costs at worst, or whether there is hope, and how many of its
@@ -15,26 +15,27 @@ import org.jspecify.annotations.Nullable;
 final class Part {
     private final Problem problem;
     private final Solver solver;
-    private final int[] musts;
+    private final int musts;
     private final Outcomes.Bases worst;
     private final Optional<Solver.Solution> solution;
     private final boolean hopeful;
     private final int mustsMet;
-    private volatile @Nullable List<Optional<Solver.Solution>> without;
+    private final Map<List<Integer>, Optional<Solver.Solution>> without = new ConcurrentHashMap<>();
 
     /** Answers a part. */
     Part(Problem problem) {
         this.problem = problem;
         this.solver = new Solver(problem.setup());
-        List<Setup.Row> rows = problem.setup().rows();
-        this.musts = IntStream.range(0, rows.size())
-                .filter(r -> rows.get(r).role() == Setup.Role.MUST)
-                .toArray();
+        this.musts = (int) problem.setup().rows().stream()
+                .filter(row -> row.role() == Setup.Role.MUST)
+                .mapToInt(Setup.Row::whose)
+                .distinct()
+                .count();
         this.worst = Outcomes.worst(problem);
         this.solution = atWorst(allMusts(), nothing());
         this.hopeful = solution.isPresent()
                 || !problem.pieces().isEmpty() && canTurnOut(Outcomes.best(problem));
-        this.mustsMet = solution.isPresent() ? musts.length : mostTogether();
+        this.mustsMet = solution.isPresent() ? musts : mostTogether();
     }
 
     /** The cheapest at the outcome where it costs most; empty where some outcome has none. */
@@ -59,24 +60,16 @@ final class Part {
 
     /** How many must-haves it has. */
     int mustsAll() {
-        return musts.length;
+        return musts;
     }
 
-    /** The same as {@link #solution} when the must-have in the row is not asked for. */
-    Optional<Solver.Solution> without(int row) {
-        List<Optional<Solver.Solution>> known = without;
-        if (known == null) {
-            List<Optional<Solver.Solution>> found = new ArrayList<>();
-            for (int r = 0; r < problem.headroom().length; r++) {
-                boolean[] asked = allMusts();
-                boolean isMust = asked[r];
-                asked[r] = false;
-                found.add(isMust ? atWorst(asked, nothing()) : solution);
-            }
-            known = List.copyOf(found);
-            without = known;
-        }
-        return known.get(row);
+    /** The same as {@link #solution} when some must-haves are not asked for. */
+    Optional<Solver.Solution> without(List<Integer> dropped) {
+        return without.computeIfAbsent(dropped, some -> {
+            boolean[] asked = allMusts();
+            some.forEach(must -> asked[must] = false);
+            return atWorst(asked, nothing());
+        });
     }
 
     /** The same as {@link #solution} without the items for which {@code forbidden} holds. */
@@ -84,7 +77,7 @@ final class Part {
         return atWorst(allMusts(), forbidden);
     }
 
-    /** Rows of must-haves that cannot be met together, though without any one of them the rest can. */
+    /** Must-haves that cannot be met together, though without any one of them the rest can. */
     int[] irreducible() {
         boolean[] asked = allMusts();
         for (int r = asked.length - 1; r >= 0; r--) {
@@ -98,10 +91,10 @@ final class Part {
         return IntStream.range(0, asked.length).filter(r -> asked[r]).toArray();
     }
 
-    /** The headroom at an outcome where the must-haves in the rows cannot be met. */
-    long[] failing(int[] rows) {
-        boolean[] asked = nothingAsked();
-        Arrays.stream(rows).forEach(row -> asked[row] = true);
+    /** The headroom of each row at an outcome where the must-haves cannot be met. */
+    long[] failing(int[] some) {
+        boolean[] asked = new boolean[musts];
+        Arrays.stream(some).forEach(must -> asked[must] = true);
         return worst.bases().stream()
                 .filter(each -> !solver.isFeasible(each, asked))
                 .findFirst()
@@ -128,15 +121,9 @@ final class Part {
     }
 
     private boolean[] allMusts() {
-        boolean[] asked = nothingAsked();
-        for (int row : musts) {
-            asked[row] = true;
-        }
+        boolean[] asked = new boolean[musts];
+        Arrays.fill(asked, true);
         return asked;
-    }
-
-    private boolean[] nothingAsked() {
-        return new boolean[problem.headroom().length];
     }
 
     private boolean[] nothing() {
@@ -166,14 +153,14 @@ final class Part {
     }
 
     private int mostTogether() {
-        boolean[] asked = nothingAsked();
+        boolean[] asked = new boolean[musts];
         int count = 0;
-        for (int row : musts) {
-            asked[row] = true;
+        for (int must = 0; must < musts; must++) {
+            asked[must] = true;
             if (isFeasible(asked)) {
                 count++;
             } else {
-                asked[row] = false;
+                asked[must] = false;
             }
         }
         return count;

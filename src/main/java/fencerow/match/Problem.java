@@ -52,7 +52,7 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
                 Setup.Row row = problem.setup().rows().get(r);
                 all.add(problem.headroom()[r]);
                 all.add(row.role().ordinal());
-                all.add(row.owner());
+                all.add(row.whose());
                 all.add(row.change());
             }
             for (int p = 0; p < problem.pieces().size(); p++) {

@@ -106,7 +106,7 @@ public final class Ranking {
         List<Match> gained = new ArrayList<>();
         Optional<Money> lowest = Optional.empty();
         for (Match match : matches) {
-            Optional<ReadyPrice> price = match.priceWithout(requirement);
+            Optional<ReadyPrice> price = match.priceWithout(List.of(requirement));
             if (price.isPresent()) {
                 if (!match.verdict().hasPlan()) {
                     gained.add(match);
@@ -138,7 +138,7 @@ public final class Ranking {
         return IntStream.range(0, needs.requirements().size())
                 .filter(i -> needs.requirements().get(i).must())
                 .boxed()
-                .flatMap(i -> match.priceWithout(i).stream()
+                .flatMap(i -> match.priceWithout(List.of(i)).stream()
                         .map(price -> new Concession(needs.requirements().get(i), price)))
                 .min(Comparator.comparing(concession -> concession.price().middle()));
     }

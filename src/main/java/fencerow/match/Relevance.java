@@ -69,7 +69,7 @@ final class Relevance {
             changed = false;
             for (int row : links.owned()) {
                 if (best[row] < 0) {
-                    int owner = setup.rows().get(row).owner();
+                    int owner = setup.rows().get(row).whose();
                     if (canBeHad(owner) && !isAttainable(row)) {
                         outOfReach[owner] = true;
                         changed = true;
@@ -108,7 +108,7 @@ final class Relevance {
             return;
         }
         Setup.Row looked = setup.rows().get(row);
-        boolean sleeps = looked.owner() >= 0 && !useful[looked.owner()];
+        boolean sleeps = looked.isNeed() && !useful[looked.whose()];
         if (sleeps || looked.role() == Setup.Role.WISH) {
             return;
         }

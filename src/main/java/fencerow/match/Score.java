@@ -38,7 +38,7 @@ public record Score(int mustsMet, int mustsAll, int percent, List<Requirement> m
         for (int i = 0; i < requirements.size(); i++) {
             Requirement wish = requirements.get(i);
             if (!wish.must()) {
-                boolean holds = problem.headroom()[i] >= 0;
+                boolean holds = layout.rowsOf(i).stream().allMatch(row -> problem.headroom()[row] >= 0);
                 (holds ? met : unmet).add(wish);
                 weightMet += holds ? wish.weight() : 0;
                 weightAll += wish.weight();

@@ -10,7 +10,7 @@ import java.util.List;
 record Setup(Items items, List<Row> rows) {
     /** What a row stands for. */
     enum Role {
-        /** A must-have: active while it is asked for. */
+        /** A must-have in one working state: active while it is asked for. */
         MUST,
         /** A wish: never active, only read. */
         WISH,
@@ -23,10 +23,15 @@ record Setup(Items items, List<Row> rows) {
     /**
      * One condition.
      *
-     * @param owner  the item whose need it is, else -1
+     * @param whose  the must-have that it belongs to, or the item whose need it is; else -1
      * @param change for each item what one piece of it does to the headroom
      */
-    record Row(Role role, int owner, Sparse change) {}
+    record Row(Role role, int whose, Sparse change) {
+        /** Whether it is some item's need. */
+        boolean isNeed() {
+            return role == Role.NEED;
+        }
+    }
 
     /**
      * What is for sale.

@@ -18,7 +18,7 @@ final class Solver {
     private final Setup.Items items;
     private final int rowCount;
     private final Setup.Role[] roles;
-    private final int[] owners;
+    private final int[] whose;
     private final int[][] helpers;
     private final long[][] gives;
     private final long[][] helpersAsBits;
@@ -45,14 +45,14 @@ final class Solver {
         this.items = setup.items();
         this.rowCount = setup.rows().size();
         this.roles = new Setup.Role[rowCount];
-        this.owners = new int[rowCount];
+        this.whose = new int[rowCount];
         this.helpers = new int[rowCount][];
         this.gives = new long[rowCount][];
         this.helpersAsBits = new long[rowCount][(items.count() + Long.SIZE - 1) / Long.SIZE];
         for (int r = 0; r < rowCount; r++) {
             Setup.Row row = setup.rows().get(r);
             roles[r] = row.role();
-            owners[r] = row.owner();
+            whose[r] = row.whose();
             helpers[r] = cheapestFirst(row.change());
             gives[r] = IntStream.of(helpers[r]).mapToLong(row.change()::at).toArray();
             for (int item : helpers[r]) {
@@ -86,7 +86,7 @@ final class Solver {
      * The cheapest counts; empty if no counts will do.
      *
      * @param headroom  of each row before anything is fitted
-     * @param asked     for each row that is a must-have, whether it is asked for
+     * @param asked     for each must-have, whether it is asked for
      * @param forbidden for each item, whether it may not be used
      */
     Optional<Solution> cheapest(long[] headroom, boolean[] asked, boolean[] forbidden) {
@@ -127,8 +127,8 @@ final class Solver {
 
         private boolean isActive(int row) {
             return switch (roles[row]) {
-                case MUST -> asked[row];
-                case NEED -> counts[owners[row]] > 0;
+                case MUST -> asked[whose[row]];
+                case NEED -> counts[whose[row]] > 0;
                 case LIMIT -> true;
                 case WISH -> false;
             };
@@ -155,8 +155,8 @@ final class Solver {
             while (changed) {
                 changed = false;
                 for (int r = 0; r < rowCount; r++) {
-                    if (owners[r] >= 0 && values[r] < 0 && caps[owners[r]] > 0 && reach(r) < 0) {
-                        caps[owners[r]] = 0;
+                    if (roles[r] == Setup.Role.NEED && values[r] < 0 && caps[whose[r]] > 0 && reach(r) < 0) {
+                        caps[whose[r]] = 0;
                         changed = true;
                     }
                 }

@@ -21,9 +21,10 @@ final class Split {
      *
      * @param items   for each of its items the place in the whole
      * @param rows    for each of its rows the place in the whole, rising
+     * @param musts   for each of its must-haves the place in the whole, rising
      * @param problem the part
      */
-    record Slice(int[] items, int[] rows, Problem problem) {}
+    record Slice(int[] items, int[] rows, int[] musts, Problem problem) {}
 
     private Split(Problem problem, Links links) {
         this.problem = problem;
@@ -87,12 +88,15 @@ final class Split {
         return Arrays.copyOf(places, size);
     }
 
-    /** A row that nothing can make hold stays by itself; any other goes with all that decides about it. */
+    /** What nothing can make hold stays by itself; any other row goes with all that decides about it. */
     private Groups joined(int[] items, int[] rows) {
         var groups = new Groups(groupOf.length);
-        for (int row : rows) {
-            if (relevance.isOpen(row)) {
-                joinItems(groups, row);
+        for (int r = 0; r < rows.length; r++) {
+            if (relevance.isOpen(rows[r])) {
+                joinItems(groups, rows[r]);
+            }
+            if (r > 0 && isOfSameMust(setup.rows().get(rows[r - 1]), setup.rows().get(rows[r]))) {
+                groups.join(nodeOfRow(rows[r - 1]), nodeOfRow(rows[r]));
             }
         }
         for (int item : items) {
@@ -111,6 +115,11 @@ final class Split {
         return groups;
     }
 
+    /** The rows of one must-have follow each other. */
+    private static boolean isOfSameMust(Setup.Row one, Setup.Row other) {
+        return one.role() == Setup.Role.MUST && other.role() == Setup.Role.MUST && one.whose() == other.whose();
+    }
+
     private void joinPiece(Groups groups, int piece, Sparse state) {
         for (int row : state.places()) {
             if (relevance.isOpen(row)) {
@@ -121,8 +130,8 @@ final class Split {
 
     private void joinItems(Groups groups, int row) {
         Setup.Row joined = setup.rows().get(row);
-        if (joined.owner() >= 0) {
-            groups.join(nodeOfRow(row), joined.owner());
+        if (joined.isNeed()) {
+            groups.join(nodeOfRow(row), joined.whose());
         }
         for (int item : joined.change().places()) {
             if (relevance.isUseful(item)) {
@@ -135,16 +144,29 @@ final class Split {
         for (int i = 0; i < items.length; i++) {
             local[items[i]] = i;
         }
+        int[] musts = Arrays.stream(rows)
+                .mapToObj(setup.rows()::get)
+                .filter(row -> row.role() == Setup.Role.MUST)
+                .mapToInt(Setup.Row::whose)
+                .distinct()
+                .toArray();
         List<Setup.Row> sliced = new ArrayList<>(rows.length);
         long[] headroom = new long[rows.length];
         for (int r = 0; r < rows.length; r++) {
             Setup.Row row = setup.rows().get(rows[r]);
-            int owner = row.owner() < 0 ? -1 : local[row.owner()];
-            sliced.add(new Setup.Row(row.role(), owner, within(group, row.change())));
+            sliced.add(new Setup.Row(row.role(), whose(row, musts), within(group, row.change())));
             headroom[r] = problem.headroom()[rows[r]];
         }
         var part = new Problem(new Setup(goods(items), sliced), headroom, pieces(group, rows));
-        return new Slice(items, rows, part);
+        return new Slice(items, rows, musts, part);
+    }
+
+    private int whose(Setup.Row row, int[] musts) {
+        return switch (row.role()) {
+            case NEED -> local[row.whose()];
+            case MUST -> Arrays.binarySearch(musts, row.whose());
+            case LIMIT, WISH -> -1;
+        };
     }
 
     private Sparse within(int group, Sparse change) {

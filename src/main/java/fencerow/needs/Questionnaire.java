@@ -143,14 +143,25 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
             if (threshold.isPresent()) {
                 String id = question.id() + option.map(o -> "/" + o).orElse("") + "/" + rule.of().value()
                         + (rule.relation() == Relation.AT_MOST ? "/most" : "") + (rules.size() > 1 ? "/" + i : "");
-                to.add(new Requirement(
+                add(new Requirement(
                         id,
                         new Demand(rule.of(), rule.relation(), threshold.get(), rule.in()),
                         rule.must(),
                         rule.weight(),
-                        new Because(question.id(), option, Optional.empty())));
+                        new Because(question.id(), option, Optional.empty())), to);
             }
         }
+    }
+
+    /** What one answer asks in several working states is one requirement. */
+    private static void add(Requirement requirement, List<Requirement> to) {
+        for (int i = 0; i < to.size(); i++) {
+            if (to.get(i).isSameInOtherStates(requirement)) {
+                to.set(i, to.get(i).and(requirement));
+                return;
+            }
+        }
+        to.add(requirement);
     }
 
     private static Optional<Threshold> threshold(Rule.Level level, Optional<Amount> given, Answers answers) {

@@ -29,7 +29,7 @@ final class GeneralSolver {
                     .toArray();
             Constraint holds = model.scalar(counts, change, ">=", Math.toIntExact(-headroom[r]));
             if (row.role() == Setup.Role.NEED) {
-                model.ifThen(model.arithm(counts[row.owner()], ">", 0), holds);
+                model.ifThen(model.arithm(counts[row.whose()], ">", 0), holds);
             } else {
                 holds.post();
             }

@@ -23,7 +23,7 @@ final class RandomProblems {
         List<Setup.Row> rows = new ArrayList<>();
         List<Integer> bounds = new ArrayList<>();
         for (int m = 0; m < musts; m++) {
-            rows.add(new Setup.Row(Setup.Role.MUST, -1, Sparse.of(coefficients(itemCount, true))));
+            rows.add(new Setup.Row(Setup.Role.MUST, m, Sparse.of(coefficients(itemCount, true))));
             bounds.add(1 + random.nextInt(4));
         }
         for (int i = 0; i < itemCount; i++) {
