@@ -42,6 +42,7 @@ public final class Frame {
     private final IdleWatch idle;
     private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
+    private Optional<Outlook> last = Optional.empty();
     private final StackPane root = new StackPane();
     private final List<Subscription> followed = new ArrayList<>();
     private final Furniture furniture;
@@ -161,8 +162,9 @@ public final class Frame {
     private void workOut() {
         Visit asked = visit.get();
         outlook.set(Optional.empty());
-        backRoom.work(OUTLOOK, () -> Outlook.of(premises.showroom(), asked),
-                result -> outlook.set(Optional.of(result)), this::failed);
+        Optional<Outlook> before = last;
+        backRoom.work(OUTLOOK, () -> Outlook.of(premises.showroom(), asked, before),
+                result -> outlook.set(last = Optional.of(result)), this::failed);
     }
 
     /** Work off the screen's thread. */
@@ -221,6 +223,7 @@ public final class Frame {
         overlays.clear();
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
+        last = Optional.empty();
         restyle();
         open(Trail.startingAt(place));
         workOut();
