@@ -144,7 +144,8 @@ final class LanguageReader {
                 .jobs(trade.jobs())
                 .questions(trade.questions())
                 .quiz(trade.quiz())
-                .lines(lines, first.keySet());
+                .lines(lines, first.keySet())
+                .worksheets(trade.worksheets());
         for (String language : languages) {
             check.check(language, textsOf(language), first, !incomplete.contains(language));
             LengthCheck.check(textsOf(language), problems);
