@@ -88,8 +88,6 @@ public final class Frame {
         inScene.unsubscribe();
     }
 
-    // What screens ask for
-
     /** What the kiosk shows from. */
     public Premises premises() {
         return premises;
@@ -175,8 +173,6 @@ public final class Frame {
         followed.add(value.subscribe(told));
     }
 
-    // Where to go
-
     /** Goes on; "back" will lead to where the shopper is now. */
     public void go(Place place) {
         Place left = screen.map(Screen::place).orElse(trail.here());
@@ -238,7 +234,6 @@ public final class Frame {
         open(trail.instead(here));
     }
 
-    // What the window and the clock bring
     /** Takes newer premises: at once if nobody is here, else for the next visit. */
     public void offer(Premises newer) {
         next = newer;
