@@ -125,7 +125,8 @@ final class Causes {
         if (refusal.isPresent()) {
             return refusal.get().rule();
         }
-        return kind.dimension(row) == Dimension.COUNT && kind.amount(row, reach(row)).filter(most -> most.steps() > 0).isEmpty()
+        boolean none = kind.amount(row, reach(row)).filter(most -> most.steps() > 0).isEmpty();
+        return kind.dimension(row) == Dimension.COUNT && none
                 ? Blocked.Rule.CANNOT_BE_ADDED
                 : Blocked.Rule.TOO_LITTLE;
     }
