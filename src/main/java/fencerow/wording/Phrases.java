@@ -141,6 +141,10 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         boolean isAmount = blocked.rule() == Blocked.Rule.TOO_LITTLE || blocked.rule() == Blocked.Rule.TOO_MUCH;
         boolean bare = isAmount && (blocked.wanted().isEmpty() || blocked.available().isEmpty());
         String cause = texts.get("blocked." + blocked.rule().id() + (bare ? "-bare" : ""), words);
+        if (blocked.rule() == Blocked.Rule.IN_THE_WAY && blocked.item().isPresent()) {
+            words.put("item", labels().item(blocked.item().get()));
+            return texts.get("blocked.in-the-way-of", words);
+        }
         boolean isItself = blocked.item()
                 .map(item -> CapabilityId.has(item).equals(blocked.of()))
                 .orElse(true);

@@ -160,7 +160,8 @@ public record UnitEntry(
      * @param item      the add-on or attachment; null where nothing on sale could
      * @param of        the capability that is short in the end
      * @param rule      {@code never-on-model}, {@code factory-only}, {@code cannot-be-added}, {@code not-for-class},
-     *                  {@code not-sold-here}, {@code too-many-hours}, {@code too-little}, {@code too-much} or
+     *                  {@code not-sold-here}, {@code too-many-hours}, {@code too-little}, {@code too-much},
+     *                  {@code in-the-way} or
      *                  {@code not-together}
      * @param wanted    how much is needed, where that is a number
      * @param available how much the unit has or can ever have, where that is a number
