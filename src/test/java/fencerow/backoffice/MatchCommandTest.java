@@ -158,7 +158,7 @@ class MatchCommandTest {
     @Test
     void needsAreOfTheirKinds() {
         Map<String, NeedEntry> needs = new HashMap<>();
-        document("small-farm").needs().forEach(need -> needs.put(need.of() + " " + need.state(), need));
+        document("small-farm").needs().forEach(need -> needs.put(need.of() + " " + need.states().get(0), need));
 
         NeedEntry job = needs.get("does:move-pallets any");
         assertEquals("flag", job.kind());

@@ -103,8 +103,7 @@ final class UnitInteractor {
             return List.of();
         }
         Stream<String> blocked = infeasible.why().stream().map(each -> phrases.blocked(each, match)).distinct();
-        Stream<String> concession = ranking.concession(match).stream().map(each -> texts.get("kiosk.unit.concession",
-                Map.of("must", words.must(each.dropped()), "price", phrases.range(each.price().total()))));
+        Stream<String> concession = ranking.whatIf().concession(match).stream().map(phrases::concession);
         return Stream.concat(blocked, concession).toList();
     }
 
