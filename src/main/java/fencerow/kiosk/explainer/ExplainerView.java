@@ -45,12 +45,13 @@ final class ExplainerView {
         void quiz(QuestionId question);
     }
 
-    ExplainerView(ExplainerModel model, Frame frame, double position, Touches touches) {
+    ExplainerView(ExplainerModel model, Frame frame, double position, Touches touches, Optional<Node> picture) {
         this.model = model;
         this.frame = frame;
         this.touches = touches;
         boolean margin = frame.widthInEms() >= ROOM_FOR_MARGIN;
         VBox text = text();
+        picture.ifPresent(drawn -> text.getChildren().add(0, drawn));
         if (!margin) {
             text.getChildren().add(0, opening());
         }
