@@ -20,8 +20,7 @@ public final class ExplainerController implements Screen {
         this.place = place;
         this.model = new ExplainerInteractor(frame.premises().showroom().catalogue(),
                 frame.premises().showroom().quiz(), frame.library(), frame.phrases()).model(place.topic());
-        this.view = new ExplainerView(model, frame, place.scroll(), new Touches(),
-                new PictureView(frame, topic -> frame.go(Place.Topic.of(topic))).of(place.topic()));
+        this.view = new ExplainerView(model, frame, place.scroll(), new Touches());
     }
 
     private final class Touches implements ExplainerView.Touches {

@@ -45,13 +45,12 @@ final class ExplainerView {
         void quiz(QuestionId question);
     }
 
-    ExplainerView(ExplainerModel model, Frame frame, double position, Touches touches, Optional<Node> picture) {
+    ExplainerView(ExplainerModel model, Frame frame, double position, Touches touches) {
         this.model = model;
         this.frame = frame;
         this.touches = touches;
         boolean margin = frame.widthInEms() >= ROOM_FOR_MARGIN;
         VBox text = text();
-        picture.ifPresent(drawn -> text.getChildren().add(0, drawn));
         if (!margin) {
             text.getChildren().add(0, opening());
         }

@@ -1,6 +1,5 @@
 package fencerow.kiosk.home;
 
-import fencerow.explainers.Drawing;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.Boxes;
@@ -23,7 +22,6 @@ final class HomeView {
     private static final double DOOR_EMS = 13;
     private static final double SEARCH_EMS = 13;
     private static final double TRACTOR_EMS = 29;
-    private static final double OTHER_EMS = 12;
     private static final double TRACTOR_MILLIMETRES = 215;
     private static final double LEAST_PART_MILLIMETRES = 15;
 
@@ -47,20 +45,11 @@ final class HomeView {
     }
 
     private static Node drawn(HomeModel.Tractor tractor, Frame frame, Consumer<Place> go) {
-        DrawingPane side = pane(tractor, tractor.drawing(), tractor.alternative(), frame, go);
-        side.setMaxWidth(frame.scale().px(TRACTOR_MILLIMETRES));
-        Columns others = new Columns(frame.scale(), OTHER_EMS, 2, tractor.others().stream()
-                .map(other -> pane(tractor, other.drawing(), other.alternative(), frame, go))
-                .toList());
-        others.setMaxWidth(frame.scale().px(TRACTOR_MILLIMETRES));
-        return Boxes.loose(side, others);
-    }
-
-    private static DrawingPane pane(
-            HomeModel.Tractor tractor, Drawing drawing, String alternative, Frame frame, Consumer<Place> go) {
-        return new DrawingPane(drawing, alternative)
+        DrawingPane drawing = new DrawingPane(tractor.drawing(), tractor.alternative())
                 .touchable(tractor.parts(), frame.scale().px(LEAST_PART_MILLIMETRES),
                         part -> go.accept(Place.Topic.of(new TopicId(part))));
+        drawing.setMaxWidth(frame.scale().px(TRACTOR_MILLIMETRES));
+        return drawing;
     }
 
     private static Touch door(HomeModel.Door door, Consumer<Place> go) {

@@ -127,7 +127,6 @@ final class UnitView {
         model.stops().forEach(stop -> stops.add(stop(stop)));
         return Boxes.stack(
                 Boxes.tight(Words.heading(frame.say("unit.walk")), Words.small(frame.say("unit.walk-how"))),
-                new TractorView(frame, model.stops(), go).node().orElseGet(Boxes::stack),
                 new Columns(frame.scale(), STOP_EMS, 3, stops));
     }
 
