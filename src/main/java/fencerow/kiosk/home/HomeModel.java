@@ -25,12 +25,18 @@ record HomeModel(List<Door> doors, String search, Optional<Tractor> tractor) {
      * @param alternative what is drawn, in words
      * @param invitation  to touch it
      * @param parts       the name of each part that has an explainer, by its topic
+     * @param others      it seen from other sides
      */
-    record Tractor(Drawing drawing, String alternative, String invitation, Map<String, String> parts) {
+    record Tractor(
+            Drawing drawing, String alternative, String invitation, Map<String, String> parts, List<Other> others) {
         Tractor {
             parts = Map.copyOf(parts);
+            others = List.copyOf(others);
         }
     }
+
+    /** The tractor from another side, and what is drawn in words. */
+    record Other(Drawing drawing, String alternative) {}
 
     /** One way in. */
     record Door(Icon icon, String title, String text, Place place) {}
