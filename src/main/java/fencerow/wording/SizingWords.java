@@ -30,6 +30,11 @@ public record SizingWords(Texts texts, Quantities quantities) {
     /** Tire sizes are written alike on every sidewall; they need no words. */
     private static final String TIRE = "tire";
 
+    /** In US customary or metric units. */
+    public static SizingWords of(Texts texts, boolean metric) {
+        return new SizingWords(texts, new Quantities(texts.locale(), metric));
+    }
+
     /** The keys of all words that a calculation cannot be shown without. */
     public static List<String> keys(Calculation calculation) {
         List<String> keys = new ArrayList<>();

@@ -55,6 +55,11 @@ public final class TopicsController implements Screen {
         }
 
         @Override
+        public void work() {
+            frame.go(Place.Work.FIRST);
+        }
+
+        @Override
         public void typed(String letter) {
             model.query().set(model.query().get() + letter);
         }
