@@ -1,5 +1,6 @@
 package fencerow.kiosk.unit;
 
+import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.Sign;
 import fencerow.kiosk.matching.UnitCard;
 import fencerow.terms.TopicId;
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param plan     how it is made ready, where it can be
  * @param causes   why it cannot, where it cannot
  * @param figures  its data sheet
+ * @param sums     what calculations say of it
  * @param stops    what is on it, in walk-around order
  * @param cautions of the work it is to do
  */
@@ -28,14 +30,29 @@ record UnitModel(
         Optional<PlanPart> plan,
         List<String> causes,
         List<Bill.Line> figures,
+        List<SumLine> sums,
         List<StopPart> stops,
         List<String> cautions) {
     UnitModel {
         notes = List.copyOf(notes);
         causes = List.copyOf(causes);
         figures = List.copyOf(figures);
+        sums = List.copyOf(sums);
         stops = List.copyOf(stops);
         cautions = List.copyOf(cautions);
+    }
+
+    /**
+     * What a calculation says of it.
+     *
+     * @param value the result, or why there is none
+     * @param notes the rules that decided
+     * @param place the calculation, filled in with its figures
+     */
+    record SumLine(String name, String value, List<String> notes, Place place) {
+        SumLine {
+            notes = List.copyOf(notes);
+        }
     }
 
     /**
