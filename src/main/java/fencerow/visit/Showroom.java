@@ -7,6 +7,7 @@ import fencerow.checklist.Relevance;
 import fencerow.checklist.Stakes;
 import fencerow.checklist.Weights;
 import fencerow.match.Lot;
+import fencerow.match.Match;
 import fencerow.match.Matcher;
 import fencerow.match.Ranking;
 import fencerow.needs.Needs;
@@ -99,6 +100,11 @@ public record Showroom(
             units().forEach(unit -> classes.add(unit.model().machineClass()));
         }
         return new Stakes(catalogue, classes, relevance, weights);
+    }
+
+    /** What calculations say of a unit, equipped as its match says. */
+    public List<UnitFigure> figures(Visit visit, Match match) {
+        return UnitFigure.of(match, visit.answers(), workbook, catalogue);
     }
 
     /** The quiz question to ask next: the one with the most at stake. */

@@ -1,6 +1,7 @@
 package fencerow.kiosk.frame;
 
 import fencerow.search.Kind;
+import fencerow.sizing.catalogue.Inputs;
 import fencerow.terms.MachineClass;
 import fencerow.terms.QuestionId;
 import fencerow.terms.Stop;
@@ -248,6 +249,47 @@ public sealed interface Place {
         @Override
         public String key() {
             return "list";
+        }
+    }
+
+    /**
+     * All calculations.
+     *
+     * @param area whose are shown; the first if empty
+     */
+    record Work(Optional<fencerow.sizing.catalogue.Topic> area, double scroll) implements Place {
+        /** The first area, from the top. */
+        public static final Work FIRST = new Work(Optional.empty(), 0);
+
+        @Override
+        public String key() {
+            return "work";
+        }
+    }
+
+    /**
+     * One calculation.
+     *
+     * @param calculation its id
+     * @param unit        the tractor whose figures are filled in
+     * @param given       what the shopper set themselves
+     * @param all         whether all inputs are shown rather than the first few
+     */
+    record Worksheet(String calculation, Optional<UnitId> unit, Inputs given, boolean all, double scroll)
+            implements Place {
+        /** With nothing set yet, for no tractor in particular. */
+        public static Worksheet of(String calculation) {
+            return new Worksheet(calculation, Optional.empty(), Inputs.NONE, false, 0);
+        }
+
+        /** With the figures of a tractor. */
+        public static Worksheet of(String calculation, UnitId unit) {
+            return new Worksheet(calculation, Optional.of(unit), Inputs.NONE, false, 0);
+        }
+
+        @Override
+        public String key() {
+            return "worksheet";
         }
     }
 

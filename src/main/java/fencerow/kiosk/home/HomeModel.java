@@ -12,9 +12,10 @@ import java.util.Optional;
  *
  * @param doors  in the order a new shopper may want them
  * @param search the words on the search button
+ * @param work   the words on the button to the calculations
  * @param tractor the drawn one, whose parts lead to their explainers; empty where no drawing is shipped
  */
-record HomeModel(List<Door> doors, String search, Optional<Tractor> tractor) {
+record HomeModel(List<Door> doors, String search, String work, Optional<Tractor> tractor) {
     HomeModel {
         doors = List.copyOf(doors);
     }

@@ -34,18 +34,24 @@ final class HomeView {
     static Node of(HomeModel model, Frame frame, Consumer<Place> go) {
         Columns doors = new Columns(frame.scale(), DOOR_EMS, model.doors().size(),
                 model.doors().stream().map(door -> door(door, go)).toList());
-        Touch search = Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Find.EMPTY));
-        search.setMaxWidth(VBox.USE_PREF_SIZE);
+        VBox ways = Boxes.stack(
+                narrow(Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Find.EMPTY))),
+                narrow(Buttons.secondary(Icon.WORK, model.work(), () -> go.accept(Place.Work.FIRST))));
         Node below = model.tractor()
                 .map(tractor -> (Node) new Split(
                         frame.scale(),
-                        Boxes.loose(search, Words.body(tractor.invitation()), others(tractor, frame, go)),
+                        Boxes.loose(ways, Words.body(tractor.invitation()), others(tractor, frame, go)),
                         SEARCH_EMS,
                         drawn(tractor, frame, go),
                         TRACTOR_EMS))
-                .orElse(search);
+                .orElse(ways);
         VBox page = Boxes.loose(doors, below);
         return new Column(frame.scale(), page, 0, frame.say("column.up"), frame.say("column.down"));
+    }
+
+    private static Touch narrow(Touch button) {
+        button.setMaxWidth(VBox.USE_PREF_SIZE);
+        return button;
     }
 
     private static Node drawn(HomeModel.Tractor tractor, Frame frame, Consumer<Place> go) {

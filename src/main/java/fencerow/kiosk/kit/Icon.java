@@ -42,6 +42,7 @@ public enum Icon {
     MONEY(Material2OutlinedMZ.PAYMENTS),
     NOT_SURE(Material2OutlinedAL.HELP_OUTLINE),
     UNDO(Material2OutlinedMZ.UNDO),
+    WORK(Material2OutlinedAL.CALCULATE),
     TALK(Material2OutlinedAL.FORUM);
 
     private final Ikon ikon;
