@@ -93,6 +93,7 @@ public final class FencerowCommand implements Callable<Integer> {
                 .addSubcommand(new MatchCommand(top))
                 .addSubcommand(new ChecklistCommand(top))
                 .addSubcommand(new SizeCommand(top))
+                .addSubcommand(new CommandLine(new TranslationsCommand()).addSubcommand(new AcceptCommand(top)))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .setOut(surroundings.out())
                 .setErr(surroundings.err())

@@ -21,7 +21,7 @@ public record Footprint(Map<Path, String> files) {
         files = Map.copyOf(files);
     }
 
-    /** Looks at all files below these folders, or at these files; hidden ones, and what cannot be seen, are left out. */
+    /** Looks at all files below these folders, or at these files, leaving out hidden ones and what cannot be seen. */
     public static Footprint of(Iterable<Path> roots) {
         Map<Path, String> files = new TreeMap<>();
         for (Path root : roots) {

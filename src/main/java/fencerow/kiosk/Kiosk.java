@@ -16,8 +16,8 @@ public final class Kiosk {
      *
      * @param openings reads what there is to show, at the start, when staff restarts, and when it has changed
      * @param clock    tells when nobody is here any more; a steady one, that nobody puts right
-     * @param window   {@code WxH} for an ordinary window, in which the cursor is shown and closing ends the kiosk; blank
-     *                 for full screen
+     * @param window   {@code WxH} for an ordinary window, in which the cursor is shown and closing ends the kiosk;
+     *                 blank for full screen
      * @return why it ended
      * @throws IllegalArgumentException if {@code window} is neither
      */

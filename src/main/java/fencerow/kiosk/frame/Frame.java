@@ -42,6 +42,7 @@ public final class Frame {
     private IdleWatch idle;
     private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
+    private Optional<Outlook> last = Optional.empty();
     private final StackPane root = new StackPane();
     private final List<Subscription> followed = new ArrayList<>();
     private final Furniture furniture;
@@ -86,8 +87,6 @@ public final class Frame {
         backRoom.endVisit();
         inScene.unsubscribe();
     }
-
-    // What screens ask for
 
     /** What the kiosk shows from. */
     public Premises premises() {
@@ -159,8 +158,9 @@ public final class Frame {
         Visit asked = visit.get();
         Premises from = premises;
         outlook.set(Optional.empty());
-        backRoom.work("outlook", () -> Outlook.of(from.showroom(), asked),
-                result -> outlook.set(Optional.of(result)), this::failed);
+        Optional<Outlook> before = last;
+        backRoom.work("outlook", () -> Outlook.of(from.showroom(), asked, before),
+                result -> outlook.set(last = Optional.of(result)), this::failed);
     }
 
     /** Work off the screen's thread. */
@@ -172,8 +172,6 @@ public final class Frame {
     public <T> void follow(ObservableValue<T> value, Consumer<T> told) {
         followed.add(value.subscribe(told));
     }
-
-    // Where to go
 
     /** Goes on; "back" will lead to where the shopper is now. */
     public void go(Place place) {
@@ -221,6 +219,7 @@ public final class Frame {
         idle = new IdleWatch(clock, premises.settings().idle());
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
+        last = Optional.empty();
         scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
         open(Trail.startingAt(place));
         workOut();
@@ -235,7 +234,6 @@ public final class Frame {
         open(trail.instead(here));
     }
 
-    // What the window and the clock bring
     /** Takes newer premises: at once if nobody is here, else for the next visit. */
     public void offer(Premises newer) {
         next = newer;
