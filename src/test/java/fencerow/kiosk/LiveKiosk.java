@@ -29,6 +29,21 @@ public record LiveKiosk(OpenWindow window, HandClock clock, AtomicInteger offers
         return kiosk;
     }
 
+    /** The demo showroom, which never changes; lists go nowhere. */
+    public static Openings demo() {
+        return new Openings() {
+            @Override
+            public Opening open() {
+                return new Opening.Open(Rooms.premises());
+            }
+
+            @Override
+            public Optional<Opening> findNewer() {
+                return Optional.empty();
+            }
+        };
+    }
+
     private static Openings counting(Openings openings, AtomicInteger offers) {
         return new Openings() {
             @Override
@@ -60,7 +75,7 @@ public record LiveKiosk(OpenWindow window, HandClock clock, AtomicInteger offers
 
     /** The kiosk as tests of single screens see it. */
     public Shown shown() {
-        return Fx.on(() -> new Shown(frame(), window.stage().getScene(), clock));
+        return new Shown(window.frame().orElseThrow(), window.stage().getScene(), clock);
     }
 
     /** Waits until it is so, asking on JavaFX's thread. */
