@@ -63,7 +63,7 @@ public final class MatchBench {
                 return () -> ranking.whatIf().changes();
             });
         }
-        var next = new NextQuestion(showroom.questionnaire(), 64, 0.95, 3);
+        var next = NextQuestion.usual(showroom.questionnaire());
         double[] millis = new double[RUNS];
         for (int run = -3; run < RUNS; run++) {
             double taken = taken(() -> next.after(Answers.NONE, few));
