@@ -152,8 +152,8 @@ public final class Column extends Region {
         double height = getHeight() - insets.getTop() - insets.getBottom();
         contentHeight = heightAt(width);
         boolean longer = contentHeight > height;
-        double gutter = scale.px(GUTTER);
-        double inner = longer ? width - gutter - scale.px(GUTTER_GAP) : width;
+        double gutter = scale.whole(GUTTER);
+        double inner = longer ? width - gutter - scale.whole(GUTTER_GAP) : width;
         contentHeight = longer ? heightAt(inner) : contentHeight;
         clipped.resizeRelocate(insets.getLeft(), insets.getTop(), inner, height);
         window.setWidth(inner);
@@ -178,7 +178,7 @@ public final class Column extends Region {
     private void layoutGutter(double x, double y, double width, double height) {
         up.resizeRelocate(x, y, width, width);
         down.resizeRelocate(x, y + height - width, width, width);
-        double gap = scale.px(GUTTER_GAP);
+        double gap = scale.whole(GUTTER_GAP);
         double line = Math.max(1, Math.rint(scale.px(1)));
         track.resizeRelocate(Math.rint(x + width / 2 - line / 2), y + width + gap, line, height - 2 * (width + gap));
     }
