@@ -44,7 +44,9 @@ final class SettingsReader {
         map.entries("strip").forEach(entry -> strip.put(entry.key(), entry.value().text()));
         List<String> languages = languages(map);
         boolean metric = map.choice("measures", Measures.values(), Measures::name) == Measures.metric;
-        Amount diagonal = map.map("panel", "diagonal").amount("diagonal", Dimension.LENGTH);
+        YamlMap screen = map.map("panel", "diagonal", "double-touch");
+        Amount diagonal = screen.amount("diagonal", Dimension.LENGTH);
+        Duration doubleTouch = Duration.ofMillis(Math.round(screen.amount("double-touch", Dimension.TIME).si() * 1000));
         YamlMap idle = map.map("idle", "warn-after", "reset-after");
         Duration warnAfter = seconds(idle.amount("warn-after", Dimension.TIME));
         Duration resetAfter = seconds(idle.amount("reset-after", Dimension.TIME));
@@ -54,7 +56,7 @@ final class SettingsReader {
         StockReader.Fees fees = fees(map);
         Optional<Weights> weights = weights(map);
         Optional<Settings.Panel> panel = top.problems().make(map.placeOf("panel"), before, () ->
-                new Settings.Panel(diagonal.si()));
+                new Settings.Panel(diagonal.si(), doubleTouch));
         Optional<Settings.Idle> waits = top.problems().make(map.placeOf("idle"), before, () ->
                 new Settings.Idle(warnAfter, resetAfter));
         if (panel.isEmpty() || waits.isEmpty() || weights.isEmpty()) {

@@ -40,6 +40,7 @@ public final class Frame {
     private final BackRoom backRoom;
     private final Doors doors;
     private final IdleWatch idle;
+    private final Strikes strikes;
     private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
     private final StackPane root = new StackPane();
@@ -59,6 +60,7 @@ public final class Frame {
         this.backRoom = backRoom;
         this.doors = doors;
         this.idle = new IdleWatch(clock, premises.settings().idle());
+        this.strikes = new Strikes(clock, premises.settings().panel().doubleTouch());
         this.comfort = Comfort.usual(premises.settings());
         this.scale = new Scale(1, TextSize.NORMAL);
         this.furniture = new Furniture(this);
@@ -84,8 +86,17 @@ public final class Frame {
     }
 
     private void watch(InputEvent event) {
-        if (event.getEventType() == MouseEvent.MOUSE_PRESSED || event.getEventType() == KeyEvent.KEY_PRESSED) {
+        if (event instanceof MouseEvent mouse) {
+            strikes.filter(mouse, scale.pixelsPerMillimetre());
+        }
+        if (event.getEventType() == MouseEvent.MOUSE_PRESSED) {
             idle.touched();
+            root.getStyleClass().remove(Styles.BY_KEYS);
+        } else if (event instanceof KeyEvent key && key.getEventType() == KeyEvent.KEY_PRESSED) {
+            idle.touched();
+            List<Node> above = overlays.covers();
+            Keys.pressed(key, root.getScene(), above.isEmpty() ? furniture.layers() : above,
+                    above.isEmpty() ? furniture.content() : above.get(0));
         }
     }
 

@@ -6,7 +6,10 @@ import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.StackPane;
@@ -25,6 +28,16 @@ final class Furniture {
 
     Node node() {
         return pane;
+    }
+
+    /** Heading, screen and strip, as far as they are shown. */
+    List<Node> layers() {
+        return Stream.of(pane.getTop(), pane.getCenter(), pane.getBottom()).filter(Objects::nonNull).toList();
+    }
+
+    /** The screen alone. */
+    Node content() {
+        return pane.getCenter();
     }
 
     void show(Screen screen) {

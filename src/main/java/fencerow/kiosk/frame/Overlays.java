@@ -7,6 +7,7 @@ import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -32,6 +33,12 @@ final class Overlays {
 
     Node node() {
         return layer;
+    }
+
+    /** What lies on top of all else; nothing if the screen itself does. */
+    List<Node> covers() {
+        List<Node> all = layer.getChildren();
+        return all.isEmpty() ? List.of() : List.of(all.get(all.size() - 1));
     }
 
     void lay(String title, Node content) {

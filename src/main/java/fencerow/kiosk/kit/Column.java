@@ -6,6 +6,7 @@ import javafx.animation.KeyValue;
 import javafx.animation.Timeline;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
+import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -91,6 +92,16 @@ public final class Column extends Region {
     public void show(Node part) {
         double y = content.sceneToLocal(part.localToScene(part.getLayoutBounds())).getMinY();
         glide(y);
+    }
+
+    /** Scrolls as little as brings a part of the content into sight. */
+    public void reveal(Node part) {
+        Bounds box = content.sceneToLocal(part.localToScene(part.getLayoutBounds()));
+        double top = box.getMinY() - OVERLAP_EMS * scale.em() / 2;
+        double bottom = box.getMaxY() + OVERLAP_EMS * scale.em() / 2;
+        if (part != up && part != down && (top < offset.get() || bottom > offset.get() + clipped.getHeight())) {
+            moveTo(top < offset.get() ? top : bottom - clipped.getHeight());
+        }
     }
 
     private void glide(double goal) {
