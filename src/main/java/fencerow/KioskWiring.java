@@ -41,7 +41,7 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
     @Override
     public int launch(Folders folders) throws NoScreenException {
         try {
-            Kiosk.run(() -> open(folders), clock, window);
+            Kiosk.run(() -> open(folders), SpeechEngine.installed(), clock, window);
         } catch (UnsupportedOperationException e) {
             throw new NoScreenException("there is no screen to show the kiosk on (" + e.getMessage()
                     + "); start it where a desktop runs");

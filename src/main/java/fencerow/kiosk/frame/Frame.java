@@ -47,6 +47,7 @@ public final class Frame {
     private final List<Subscription> followed = new ArrayList<>();
     private final Furniture furniture;
     private final Overlays overlays;
+    private final ReadAloud aloud;
     private Comfort comfort;
     private Scale scale;
     private Trail trail = Trail.startingAt(new Place.Attract());
@@ -54,7 +55,8 @@ public final class Frame {
     private Subscription inScene = Subscription.EMPTY;
 
     /** Furnishes a frame; {@link #show} puts it into a scene. */
-    public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors) {
+    public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors,
+            Speaker speaker) {
         this.premises = premises;
         this.maker = maker;
         this.backRoom = backRoom;
@@ -65,6 +67,7 @@ public final class Frame {
         this.scale = new Scale(1, TextSize.NORMAL);
         this.furniture = new Furniture(this);
         this.overlays = new Overlays(this);
+        this.aloud = new ReadAloud(this, speaker);
         root.getStyleClass().add(Styles.SHELL);
         root.getChildren().setAll(furniture.node(), overlays.node());
         root.addEventFilter(InputEvent.ANY, this::watch);
@@ -148,6 +151,11 @@ public final class Frame {
         return Look.isLandscape(root.getScene());
     }
 
+    /** How high the screen is in pixels. */
+    double height() {
+        return root.getScene().getHeight();
+    }
+
     /** How wide the screen is in ems: how much room there is for words. */
     public double widthInEms() {
         return root.getScene().getWidth() / scale.em();
@@ -213,6 +221,22 @@ public final class Frame {
     /** Lays a sheet over the screen; it can be closed by a touch. */
     public void lay(String title, Node content) {
         overlays.lay(title, content);
+        aloud.shown(title, content);
+    }
+
+    /** The same without having it read aloud. */
+    void laySilently(String title, Node content) {
+        overlays.lay(title, content);
+    }
+
+    /** Has the present screen read aloud, if the shopper wants that. */
+    void readScreen() {
+        screen.ifPresent(each -> aloud.shown(each.title(), each.view()));
+    }
+
+    /** Reading aloud, and what a shopper can do about it. */
+    ReadAloud aloud() {
+        return aloud;
     }
 
     /** Takes the sheet away, if there is one. */
@@ -227,6 +251,7 @@ public final class Frame {
 
     /** Ends the visit: everything is forgotten, and the place is shown as to the first shopper of the day. */
     public void startOver(Place place) {
+        aloud.visitEnded();
         backRoom.endVisit();
         backRoom.errand(premises.printer()::visitEnded);
         overlays.clear();
@@ -304,5 +329,6 @@ public final class Frame {
         idle.reading(made.words());
         idle.touched();
         furniture.show(made);
+        readScreen();
     }
 }

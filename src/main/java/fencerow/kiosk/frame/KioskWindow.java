@@ -33,7 +33,7 @@ public final class KioskWindow {
     private static final System.Logger LOG = System.getLogger(KioskWindow.class.getName());
     private static final Pattern SIZE = Pattern.compile("(\\d{3,5})x(\\d{3,5})");
     private static final Duration LOOK_AT_CLOCK = Duration.millis(500);
-    private static final int WORKERS = 2;
+    private static final int WORKERS = 3;
 
     private final Content content;
     private final Clock clock;
@@ -51,11 +51,13 @@ public final class KioskWindow {
      * @param opening reads what there is to show; called in the background, and again when staff restarts
      * @param screens makes the screens
      * @param wrong   says what is wrong when there is nothing to show
+     * @param speaker reads aloud
      */
     public record Content(
             Supplier<Opening> opening,
             ScreenMaker screens,
-            BiFunction<Opening.Closed, Doors, Parent> wrong) {}
+            BiFunction<Opening.Closed, Doors, Parent> wrong,
+            Speaker speaker) {}
 
     /**
      * Makes the window; nothing is shown yet.
@@ -167,7 +169,7 @@ public final class KioskWindow {
         Doors doors = new Doors(this::read, this::close);
         if (opening instanceof Opening.Open open) {
             Frame next = new Frame(
-                    open.premises(), content.screens(), new BackRoom(workers, Platform::runLater), clock, doors);
+                    open.premises(), content.screens(), new BackRoom(workers, Platform::runLater), clock, doors, content.speaker());
             frame = Optional.of(next);
             next.show(scene);
         } else if (opening instanceof Opening.Closed nothing) {

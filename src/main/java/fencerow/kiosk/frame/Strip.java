@@ -89,15 +89,19 @@ final class Strip {
                 () -> frame.change(now.withOtherContrast())));
         all.add(Buttons.quiet(Icon.UNITS, frame.say(now.metric() ? "strip.units-metric" : "strip.units-us"),
                 () -> frame.change(now.withOtherUnits())));
+        all.add(Buttons.quiet(Icon.SPEAK, frame.say("aloud.title"), frame.aloud()::lay));
         all.add(Buttons.quiet(Icon.HELP, frame.say("strip.help"), this::help));
         return all;
     }
 
     private void help() {
+        boolean low = frame.comfort().lowReach();
         frame.lay(frame.say("strip.help"), Boxes.loose(
                 Words.body(frame.say("help." + frame.here().key())),
                 Words.body(frame.say("help.strip")),
                 Words.small(frame.say("help.privacy")),
+                Buttons.secondary(Icon.LOWER, frame.say(low ? "low-reach.off" : "low-reach.on"),
+                        () -> frame.change(frame.comfort().withOtherReach())),
                 Buttons.quiet(Icon.STAFF, frame.say("help.staff-door"), () -> frame.go(new Place.Staff()))));
     }
 }

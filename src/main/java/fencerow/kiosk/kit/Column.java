@@ -79,6 +79,11 @@ public final class Column extends Region {
         return reach() <= 0 ? wanted : offset.get() / reach();
     }
 
+    /** What it holds. */
+    public Node content() {
+        return content;
+    }
+
     private double reach() {
         return Math.max(0, contentHeight - clipped.getHeight());
     }

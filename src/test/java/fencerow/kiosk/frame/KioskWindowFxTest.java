@@ -29,7 +29,8 @@ class KioskWindowFxTest {
                 Region page = new Region();
                 page.setOnMouseClicked(click -> doors.close().run());
                 return page;
-            });
+            },
+            Speaker.NONE);
 
     private final List<String> closed = new ArrayList<>();
 
