@@ -15,18 +15,18 @@ import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.frame.Search;
 import fencerow.search.Finder;
-import fencerow.search.Hit;
 import fencerow.search.Kind;
-import fencerow.search.Query;
 import fencerow.wording.PseudoLocale;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
 
 /**
  * Wires the kiosk: content that can be shown, search and paper over it.
@@ -36,6 +36,8 @@ import java.util.concurrent.CompletableFuture;
  * @param dataFolder where the last good content is kept
  */
 record KioskWiring(Clock clock, String window, Path dataFolder) implements KioskLauncher {
+    /** What the kiosk has screens for. */
+    private static final Set<Kind> SHOWN = EnumSet.complementOf(EnumSet.of(Kind.CALCULATION));
     private static final System.Logger LOG = System.getLogger(KioskWiring.class.getName());
 
     @Override
@@ -91,7 +93,7 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
         boolean pseudo = folders.language().equals(Optional.of(PseudoLocale.LANGUAGE));
         Content content = pseudo ? read.withPseudoLocale() : read;
         PrintShop shop = PrintShop.of(content, config, clock);
-        CompletableFuture.runAsync(shop::warmUp);
+        ForkJoinPool.commonPool().execute(shop::warmUp);
         Settings settings = folders.language().map(content.settings()::startingIn).orElse(content.settings());
         return new Premises(
                 content.showroom(),
@@ -107,17 +109,6 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
     /** The index is made while the first screen is up; the first search waits for it if it must. */
     private static Search search(Content content) {
         CompletableFuture<Finder> finder = CompletableFuture.supplyAsync(() -> Finders.of(content));
-        return (language, words) -> finder
-                .join()
-                .find(Query.of(words, language).withKinds(Set.of(Kind.EXPLAINER, Kind.WORD)))
-                .hits()
-                .stream()
-                .map(KioskWiring::hit)
-                .toList();
-    }
-
-    private static Search.Hit hit(Hit hit) {
-        Search.Kind kind = hit.kind() == Kind.EXPLAINER ? Search.Kind.TOPIC : Search.Kind.WORD;
-        return new Search.Hit(kind, hit.id(), hit.title().words(), hit.excerpt().words());
+        return query -> finder.join().find(query.withKinds(query.kinds().isEmpty() ? SHOWN : query.kinds()));
     }
 }

@@ -11,6 +11,7 @@ import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.kit.TextSize;
 import fencerow.printing.PrintOutcome;
+import fencerow.search.Query;
 import fencerow.visit.Visit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -69,7 +70,7 @@ class KioskWiringTest {
         Premises premises = premises();
 
         assertEquals(List.of(), premises.problems());
-        assertEquals("quick-attach", premises.search().find("en", "quick attach").get(0).id());
+        assertEquals("quick-attach", premises.search().find(Query.of("quick attach", "en")).hits().get(0).id());
         ListPrinter.Printed printed = premises.printer().print(
                 Visit.NEW, new Comfort("en", TextSize.NORMAL, false, false), Set.of(ListPrinter.Part.LIST));
         var saved = assertInstanceOf(PrintOutcome.Saved.class, printed.outcome());

@@ -39,7 +39,7 @@ public final class Canary {
         shown.frame().change(fresh -> visit());
         shown.frame().change(shown.frame().comfort().withOtherUnits().withOtherContrast());
         for (Place place : List.of(
-                new Place.Topics(Optional.empty(), Optional.of(WORD), 0), Place.Questions.NEXT, Place.AllAnswers.TOP,
+                new Place.Find(WORD, Optional.empty(), 0), Place.Questions.NEXT, Place.AllAnswers.TOP,
                 Place.Results.TOP, Place.UnitSheet.of(new UnitId("n-203")), Place.SideBySide.TOP,
                 Place.SecondQuote.of(Place.SecondQuote.Step.PRICE), Place.Quiz.NEXT, Place.QuizSummary.TOP,
                 new Place.Guide(Visit.NEW, 0), Place.ListPreview.TOP, new Place.Print())) {

@@ -181,7 +181,7 @@ class FingerFxTest {
 
     @Test
     void typingOpensNoSecondWindow() {
-        run(() -> shown.frame().go(Place.Topics.SEARCH));
+        run(() -> shown.frame().go(Place.Find.EMPTY));
         touch(at("q"));
         assertEquals(1, Fx.on(() -> Window.getWindows().size()));
         assertFalse(Platform.isSupported(ConditionalFeature.VIRTUAL_KEYBOARD));
@@ -189,7 +189,7 @@ class FingerFxTest {
 
     @Test
     void keysReachEverythingInTurnAndComeRoundAgain() {
-        for (Place place : List.of(new Place.Home(), Place.Questions.NEXT, Place.Results.TOP, Place.Topics.SEARCH)) {
+        for (Place place : List.of(new Place.Home(), Place.Questions.NEXT, Place.Results.TOP, Place.Find.EMPTY)) {
             run(() -> shown.frame().go(place));
             assertEquals(reachable(), walkByKeys(), "at " + place.key());
         }

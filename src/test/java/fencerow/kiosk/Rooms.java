@@ -1,20 +1,17 @@
 package fencerow.kiosk;
 
+import fencerow.backoffice.Finders;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.content.Reading;
 import fencerow.desk.Settings;
 import fencerow.desk.Settings.PaperSettings;
-import fencerow.explainers.Library;
 import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Premises;
-import fencerow.kiosk.frame.Search;
 import fencerow.printing.PrintOutcome;
 import fencerow.wording.PseudoLocale;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
 /** The demo showroom as the kiosk shows it, in English and in the pseudo-locale. */
@@ -62,18 +59,9 @@ public final class Rooms {
         if (reading instanceof Reading.Good<Content> good) {
             Content content = good.content().withPseudoLocale();
             return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
-                    titlesOf(content.libraries()), new ScriptedPrinter(new PrintOutcome.Printed()),
+                    Finders.of(content)::find, new ScriptedPrinter(new PrintOutcome.Printed()),
                     content.version(), List.of());
         }
         throw new AssertionError("the shipped content has mistakes: " + reading);
-    }
-
-    /** A search over titles: enough to show hits; how good the real one is, its own tests tell. */
-    private static Search titlesOf(Map<String, Library> libraries) {
-        return (language, words) -> libraries.get(language).explainers().stream()
-                .filter(each -> each.title().toLowerCase(Locale.ROOT).contains(words.toLowerCase(Locale.ROOT)))
-                .map(each -> new Search.Hit(
-                        Search.Kind.TOPIC, each.topic().value(), each.title(), each.summary()))
-                .toList();
     }
 }

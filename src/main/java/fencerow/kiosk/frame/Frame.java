@@ -22,8 +22,6 @@ import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.input.InputEvent;
-import javafx.scene.input.KeyEvent;
-import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
 import javafx.util.Subscription;
 
@@ -40,7 +38,6 @@ public final class Frame {
     private final BackRoom backRoom;
     private final Doors doors;
     private final IdleWatch idle;
-    private final Strikes strikes;
     private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
     private final StackPane root = new StackPane();
@@ -62,15 +59,15 @@ public final class Frame {
         this.backRoom = backRoom;
         this.doors = doors;
         this.idle = new IdleWatch(clock, premises.settings().idle());
-        this.strikes = new Strikes(clock, premises.settings().panel().doubleTouch());
         this.comfort = Comfort.usual(premises.settings());
         this.scale = new Scale(1, TextSize.NORMAL);
         this.furniture = new Furniture(this);
         this.overlays = new Overlays(this);
-        this.aloud = new ReadAloud(this, speaker);
+        this.aloud = new ReadAloud(this, overlays, speaker);
         root.getStyleClass().add(Styles.SHELL);
         root.getChildren().setAll(furniture.node(), overlays.node());
-        root.addEventFilter(InputEvent.ANY, this::watch);
+        var input = new Input(idle, new Strikes(clock, premises.settings().panel().doubleTouch()), furniture, overlays);
+        root.addEventFilter(InputEvent.ANY, event -> input.watch(event, root, scale));
     }
 
     /** Takes over the scene and shows what passers-by see. */
@@ -86,21 +83,6 @@ public final class Frame {
         screen.ifPresent(Screen::left);
         backRoom.endVisit();
         inScene.unsubscribe();
-    }
-
-    private void watch(InputEvent event) {
-        if (event instanceof MouseEvent mouse) {
-            strikes.filter(mouse, scale.pixelsPerMillimetre());
-        }
-        if (event.getEventType() == MouseEvent.MOUSE_PRESSED) {
-            idle.touched();
-            root.getStyleClass().remove(Styles.BY_KEYS);
-        } else if (event instanceof KeyEvent key && key.getEventType() == KeyEvent.KEY_PRESSED) {
-            idle.touched();
-            List<Node> above = overlays.covers();
-            Keys.pressed(key, root.getScene(), above.isEmpty() ? furniture.layers() : above,
-                    above.isEmpty() ? furniture.content() : above.get(0));
-        }
     }
 
     // What screens ask for
@@ -149,11 +131,6 @@ public final class Frame {
     /** Whether the screen is wider than high. */
     public boolean isLandscape() {
         return Look.isLandscape(root.getScene());
-    }
-
-    /** How high the screen is in pixels. */
-    double height() {
-        return root.getScene().getHeight();
     }
 
     /** How wide the screen is in ems: how much room there is for words. */
@@ -224,16 +201,6 @@ public final class Frame {
         aloud.shown(title, content);
     }
 
-    /** The same without having it read aloud. */
-    void laySilently(String title, Node content) {
-        overlays.lay(title, content);
-    }
-
-    /** Has the present screen read aloud, if the shopper wants that. */
-    void readScreen() {
-        screen.ifPresent(each -> aloud.shown(each.title(), each.view()));
-    }
-
     /** Reading aloud, and what a shopper can do about it. */
     ReadAloud aloud() {
         return aloud;
@@ -275,8 +242,7 @@ public final class Frame {
 
     /** Looks at the clock: asks whether anyone is still here, or ends the visit. */
     public void tick() {
-        boolean started = !(trail.here() instanceof Place.Attract);
-        if (!started) {
+        if (trail.here() instanceof Place.Attract) {
             return;
         }
         boolean nothingToLose = visit.get().equals(Visit.NEW) && comfort.equals(Comfort.usual(premises.settings()))
@@ -307,8 +273,7 @@ public final class Frame {
     }
 
     private void resized() {
-        Scene scene = root.getScene();
-        if (scene != null && scene.getWidth() > 0 && scene.getHeight() > 0) {
+        if (root.getScene() != null && root.getScene().getWidth() > 0 && root.getScene().getHeight() > 0) {
             change(comfort);
         }
     }
@@ -329,6 +294,6 @@ public final class Frame {
         idle.reading(made.words());
         idle.touched();
         furniture.show(made);
-        readScreen();
+        aloud.shown(made);
     }
 }

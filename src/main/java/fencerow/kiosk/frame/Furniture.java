@@ -1,5 +1,6 @@
 package fencerow.kiosk.frame;
 
+import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.Flanks;
 import fencerow.kiosk.kit.Icon;
@@ -13,6 +14,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -66,8 +68,19 @@ final class Furniture {
     private Region beyondReach() {
         Region empty = new Region();
         boolean roomy = !frame.isLandscape() || frame.comfort().textSize() != TextSize.DOUBLE;
-        empty.setMinHeight(Math.rint(frame.height() * (roomy ? BEYOND_REACH : BEYOND_REACH / 2)));
+        empty.setMinHeight(Math.rint(pane.getScene().getHeight() * (roomy ? BEYOND_REACH : BEYOND_REACH / 2)));
         return empty;
+    }
+
+    /** The search, but on the search itself. */
+    private HBox ways(Screen screen) {
+        HBox ways = Boxes.row();
+        if (!(screen.place() instanceof Place.Find)) {
+            ways.getChildren().add(Buttons.icon(
+                    Icon.SEARCH, frame.say("header.search"), () -> frame.go(Place.Find.EMPTY)));
+        }
+        ways.getChildren().add(homeButton());
+        return ways;
     }
 
     private Touch homeButton() {
@@ -84,7 +97,7 @@ final class Furniture {
                 ? Optional.empty()
                 : Optional.of(Buttons.quiet(Icon.BACK, frame.say("header.back"), frame::back));
         Flanks row = new Flanks(frame.scale(), back, Words.title(screen.title()),
-                home ? Optional.empty() : Optional.of(homeButton()));
+                home ? Optional.empty() : Optional.of(ways(screen)));
         row.getStyleClass().add(Styles.HEADER);
         return row;
     }

@@ -9,6 +9,7 @@ import fencerow.kiosk.kit.Wrap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.Node;
 
 /**
@@ -19,19 +20,28 @@ final class ReadAloud {
     private static final String DESK = "read aloud";
 
     private final Frame frame;
+    private final Overlays overlays;
     private final Speaker speaker;
     private Loudness loudness = Loudness.NORMAL;
+    private Optional<Screen> screen = Optional.empty();
     private List<String> lines = List.of();
     private int next;
     private boolean on;
     private boolean broken;
 
-    ReadAloud(Frame frame, Speaker speaker) {
+    ReadAloud(Frame frame, Overlays overlays, Speaker speaker) {
         this.frame = frame;
+        this.overlays = overlays;
         this.speaker = speaker;
     }
 
-    /** Something else is to be read: another screen, or a sheet over it. */
+    /** Another screen is to be read. */
+    void shown(Screen next) {
+        screen = Optional.of(next);
+        shown(next.title(), next.view());
+    }
+
+    /** Something else is to be read, such as a sheet. */
     void shown(String title, Node content) {
         frame.backRoom().cancel(DESK);
         lines = on ? Spoken.of(frame, title, content) : List.of();
@@ -58,6 +68,7 @@ final class ReadAloud {
         on = false;
         loudness = Loudness.NORMAL;
         lines = List.of();
+        screen = Optional.empty();
     }
 
     private void goOn() {
@@ -79,7 +90,7 @@ final class ReadAloud {
     /** The sheet with everything that can be done about it. */
     void lay() {
         frame.backRoom().cancel(DESK);
-        frame.laySilently(frame.say("aloud.title"), speaker.isThere() && !broken ? controls() : missing());
+        overlays.lay(frame.say("aloud.title"), speaker.isThere() && !broken ? controls() : missing());
     }
 
     private Node missing() {
@@ -122,7 +133,7 @@ final class ReadAloud {
     private void repeat() {
         on = true;
         frame.lift();
-        frame.readScreen();
+        screen.ifPresent(this::shown);
     }
 
     private void turnOff() {
