@@ -13,8 +13,10 @@ import java.util.stream.Stream;
  * One way a screen can be shown.
  *
  * @param portrait whether the panel is mounted upright
+ * @param lowReach whether everything is in its lower part
  */
-record Cell(Panel panel, boolean portrait, TextSize textSize, boolean highContrast, String language) {
+record Cell(Panel panel, boolean portrait, TextSize textSize, boolean highContrast, String language,
+        boolean lowReach) {
     /** Set to anything, every screen is walked in every way. */
     private static final String FULL = "fencerow.walk.full";
 
@@ -24,10 +26,10 @@ record Cell(Panel panel, boolean portrait, TextSize textSize, boolean highContra
             return all();
         }
         List<String> languages = languages();
-        return Pairs.of(List.of(Panel.values().length, 2, TextSize.values().length, 2, languages.size()),
+        return Pairs.of(List.of(Panel.values().length, 2, TextSize.values().length, 2, languages.size(), 2),
                         screen.hashCode()).stream()
                 .map(at -> new Cell(Panel.values()[at.get(0)], at.get(1) == 1, TextSize.values()[at.get(2)],
-                        at.get(3) == 1, languages.get(at.get(4))))
+                        at.get(3) == 1, languages.get(at.get(4)), at.get(5) == 1))
                 .toList();
     }
 
@@ -38,7 +40,8 @@ record Cell(Panel panel, boolean portrait, TextSize textSize, boolean highContra
                 for (TextSize textSize : TextSize.values()) {
                     for (boolean highContrast : new boolean[] {false, true}) {
                         for (String language : languages()) {
-                            cells.add(new Cell(panel, portrait, textSize, highContrast, language));
+                            cells.add(new Cell(panel, portrait, textSize, highContrast, language, false));
+                            cells.add(new Cell(panel, portrait, textSize, highContrast, language, true));
                         }
                     }
                 }
@@ -68,7 +71,7 @@ record Cell(Panel panel, boolean portrait, TextSize textSize, boolean highContra
     /** Looks at the screen in a scene of its own, laid out. Called on JavaFX's thread. */
     <T> T show(Premises premises, WalkPlace place, Function<Shown, T> look) {
         Shown shown = Shown.of(Rooms.on(panel.diagonalMetres(), premises), width(), height());
-        shown.frame().change(new Comfort(language, textSize, highContrast, false));
+        shown.frame().change(new Comfort(language, textSize, highContrast, false, lowReach));
         place.prepare().accept(shown.frame());
         shown.layOut();
         place.then().accept(shown);
@@ -83,6 +86,6 @@ record Cell(Panel panel, boolean portrait, TextSize textSize, boolean highContra
     @Override
     public String toString() {
         return panel + (portrait ? "-portrait-" : "-landscape-") + textSize.id()
-                + (highContrast ? "-contrast" : "") + "-" + language;
+                + (highContrast ? "-contrast" : "") + "-" + language + (lowReach ? "-low" : "");
     }
 }

@@ -27,6 +27,8 @@ import org.kordamp.ikonli.javafx.FontIcon;
 final class LayoutRules {
     private static final Set<String> FAMILIES = Set.of("Roboto", "Roboto Light", "Roboto Medium");
     private static final Set<String> BIG = Set.of(Styles.PRIMARY, Styles.SECONDARY, Styles.TILE, "door");
+    /** The share of the screen's height above which nothing is to be touched by who cannot reach up. */
+    private static final double BEYOND_REACH = 0.15;
     private static final double SLACK = 1.5;
 
     private final Scale scale;
@@ -161,6 +163,10 @@ final class LayoutRules {
         if (touch.getWidth() < least || touch.getHeight() < least) {
             broken.add(String.format(Locale.ROOT, "target [%s] is %.1f x %.1f mm", touch.getAccessibleText(),
                     touch.getWidth() / scale.px(1), touch.getHeight() / scale.px(1)));
+        }
+        if (cell.lowReach() && visible(touch).getMinY() < BEYOND_REACH * cell.height() && !touch.getStyleClass()
+                .contains("attract-touch")) {
+            broken.add("target [" + touch.getAccessibleText() + "] is too high up to reach");
         }
         String name = touch.getAccessibleText();
         if (name == null || name.isBlank()) {

@@ -55,7 +55,7 @@ class WalkFxTest {
         Map<String, Bounds> first = new TreeMap<>();
         int number = 0;
         for (WalkPlace place : WalkPlace.all()) {
-            Cell cell = new Cell(Panel.INCHES_21_5, false, TextSize.NORMAL, number++ % 2 == 1, "en");
+            Cell cell = new Cell(Panel.INCHES_21_5, false, TextSize.NORMAL, number++ % 2 == 1, "en", false);
             Fx.on(() -> cell.show(Rooms.premises(), place, shown -> {
                 PixelRules.broken(shown).forEach(each -> broken.add(place.name() + "-" + cell + ": " + each));
                 if (shown.frame().here().key().equals("attract")) {

@@ -11,8 +11,8 @@ import fencerow.wording.Texts;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ObjectProperty;
@@ -29,7 +29,7 @@ import javafx.util.Subscription;
  * What every screen is shown in and asks for what it needs: the visit and what it comes to, where to go, the words, the
  * back room, sheets laid over the screen. Confined to the screen's thread.
  */
-public final class Frame {
+public final class Frame implements Sayings {
     private static final System.Logger LOG = System.getLogger(Frame.class.getName());
     private static final String OUTLOOK = "outlook";
 
@@ -37,6 +37,7 @@ public final class Frame {
     private final ScreenMaker maker;
     private final BackRoom backRoom;
     private final Doors doors;
+    private final Clock clock;
     private final IdleWatch idle;
     private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
@@ -46,6 +47,7 @@ public final class Frame {
     private final Overlays overlays;
     private final ReadAloud aloud;
     private Comfort comfort;
+    private long seed;
     private Scale scale;
     private Trail trail = Trail.startingAt(new Place.Attract());
     private Optional<Screen> screen = Optional.empty();
@@ -58,6 +60,7 @@ public final class Frame {
         this.maker = maker;
         this.backRoom = backRoom;
         this.doors = doors;
+        this.clock = clock;
         this.idle = new IdleWatch(clock, premises.settings().idle());
         this.comfort = Comfort.usual(premises.settings());
         this.scale = new Scale(1, TextSize.NORMAL);
@@ -92,19 +95,9 @@ public final class Frame {
         return premises;
     }
 
-    /** The words in the shopper's language. */
+    @Override
     public Texts texts() {
         return premises.texts(comfort.language());
-    }
-
-    /** The words under {@code kiosk.} and the key. */
-    public String say(String key) {
-        return texts().get("kiosk." + key);
-    }
-
-    /** The words under {@code kiosk.} and the key, with arguments by name. */
-    public String say(String key, Map<String, ?> arguments) {
-        return texts().get("kiosk." + key, arguments);
     }
 
     /** Sentences in the shopper's language and units. */
@@ -141,6 +134,11 @@ public final class Frame {
     /** Everything answered so far. */
     public ReadOnlyObjectProperty<Visit> visit() {
         return visit;
+    }
+
+    /** What chance there is in the visit, such as the order of answers, comes of; another in each visit. */
+    public long seed() {
+        return seed;
     }
 
     /** What it comes to; empty until it has been worked out for the present visit. */
@@ -224,6 +222,7 @@ public final class Frame {
         overlays.clear();
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
+        seed = new SplittableRandom(clock.millis()).nextLong();
         restyle();
         open(Trail.startingAt(place));
         workOut();
