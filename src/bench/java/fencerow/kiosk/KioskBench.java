@@ -11,6 +11,7 @@ import fencerow.visit.Visit;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
@@ -192,7 +193,8 @@ public final class KioskBench {
             shown.layOut();
             return true;
         });
-        Column column = Fx.on(() -> (Column) shown.scene().getRoot().lookup(".column"));
+        Column column = Fx.on(() -> shown.scene().getRoot().lookupAll(".column").stream()
+                .map(Column.class::cast).max(Comparator.comparingInt(each -> count(each.content()))).orElseThrow());
         int nodes = Fx.on(() -> count(column.content()));
         double ours = frames(step -> column.fireEvent(new ScrollEvent(ScrollEvent.SCROLL, 0, 0, 0, 0, false, false,
                 false, false, false, false, 0, step / 60 % 2 == 0 ? -STEP : STEP, 0, 0,
