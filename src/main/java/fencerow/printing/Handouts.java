@@ -8,6 +8,7 @@ import fencerow.match.Matcher;
 import fencerow.match.Ranking;
 import fencerow.needs.Job;
 import fencerow.needs.Needs;
+import fencerow.needs.Requirement;
 import fencerow.printing.Handout.Imprint;
 import fencerow.printing.Handout.MustHave;
 import fencerow.printing.Handout.Tractor;

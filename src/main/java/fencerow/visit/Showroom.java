@@ -107,9 +107,9 @@ public record Showroom(
         return UnitFigure.of(match, visit.answers(), workbook, catalogue);
     }
 
-    /** The quiz question to ask next: the one with the most at stake. */
-    public Optional<QuizQuestion> nextQuizQuestion(Visit visit, Stakes stakes) {
-        return quiz.next(visit.beliefs(), question -> worth(question, stakes));
+    /** The quiz question to ask next: the one with the most at stake; where several have that, the seed decides. */
+    public Optional<QuizQuestion> nextQuizQuestion(Visit visit, Stakes stakes, long seed) {
+        return quiz.next(visit.beliefs(), question -> worth(question, stakes), seed);
     }
 
     private static Quiz.Worth worth(QuizQuestion question, Stakes stakes) {

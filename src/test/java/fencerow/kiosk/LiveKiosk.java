@@ -5,6 +5,7 @@ import fencerow.kiosk.frame.KioskWindow;
 import fencerow.kiosk.frame.OpenWindow;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Openings;
+import fencerow.kiosk.frame.Speaker;
 import fencerow.kiosk.trouble.TroubleView;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -23,7 +24,8 @@ public record LiveKiosk(OpenWindow window, HandClock clock, AtomicInteger offers
     public static LiveKiosk of(Openings openings) {
         var clock = new HandClock();
         var offers = new AtomicInteger();
-        var content = new KioskWindow.Content(counting(openings, offers), Screens::make, TroubleView::of);
+        var content = new KioskWindow.Content(
+                counting(openings, offers), Screens::make, TroubleView::of, Speaker.NONE);
         var kiosk = new LiveKiosk(OpenWindow.of(content, clock), clock, offers);
         kiosk.waitFor(() -> kiosk.window().frame().isPresent(), "a first screen");
         return kiosk;
