@@ -94,7 +94,8 @@ public final class MeasuredTable {
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Dfile.encoding=UTF-8",
                 "-Djava.awt.headless=true", "-cp", System.getProperty("java.class.path")));
         for (String handedOn : List.of("glass.platform", "monocle.platform", "prism.order")) {
-            Optional.ofNullable(System.getProperty(handedOn)).ifPresent(set -> command.add("-D" + handedOn + "=" + set));
+            Optional.ofNullable(System.getProperty(handedOn))
+                    .ifPresent(set -> command.add("-D" + handedOn + "=" + set));
         }
         command.add("fencerow.StartProbe");
         command.addAll(List.of(what));

@@ -106,7 +106,8 @@ class ChaosFxTest {
             assertEquals(visit, Fx.on(() -> kiosk.frame().visit().get()));
             Premises broken = nextVisit(kiosk);
             assertEquals(version, broken.contentVersion());
-            assertTrue(broken.problems().get(0).startsWith("kiosk-config/prices.csv:2: "), broken.problems().toString());
+            assertTrue(broken.problems().get(0).startsWith("kiosk-config/prices.csv:2: "),
+                    broken.problems().toString());
             row("content broken", "nothing; staff read " + broken.problems().get(0));
 
             Path config = folder.resolve("kiosk-config");
@@ -159,7 +160,8 @@ class ChaosFxTest {
                 return true;
             });
             assertEquals(Visit.NEW, Fx.on(() -> kiosk.frame().visit().get()));
-            row("clock put a day on, then 400 days back", "nothing; the visit ends when nobody has touched for a while");
+            row("clock put a day on, then 400 days back",
+                    "nothing; the visit ends when nobody has touched for a while");
         }
     }
 

@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Files spoilt at random: whatever is in them, a reading ends, throws nothing, and says clearly what is wrong and where.
- * Long with {@code -Dfencerow.fuzz=5000}.
+ * Files spoilt at random: whatever is in them, a reading ends, throws nothing, and says clearly what is wrong and
+ * where. Long with {@code -Dfencerow.fuzz=5000}.
  */
 class MutatedFilesTest {
     private static final int READINGS = Integer.getInteger("fencerow.fuzz", 40);
