@@ -169,7 +169,8 @@ public final class KioskWindow {
         Doors doors = new Doors(this::read, this::close);
         if (opening instanceof Opening.Open open) {
             Frame next = new Frame(
-                    open.premises(), content.screens(), new BackRoom(workers, Platform::runLater), clock, doors, content.speaker());
+                    open.premises(), content.screens(), new BackRoom(workers, Platform::runLater), clock, doors,
+                    content.speaker());
             frame = Optional.of(next);
             next.show(scene);
         } else if (opening instanceof Opening.Closed nothing) {
