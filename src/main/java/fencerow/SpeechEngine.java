@@ -7,7 +7,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -20,8 +19,6 @@ import java.util.Optional;
 record SpeechEngine(Optional<Path> program) implements Speaker {
     private static final String NAME = "espeak-ng";
     private static final Map<String, String> VOICES = Map.of("en", "en-us", "es", "es-419");
-    /** The engine's own measure, of which 100 is usual and 200 the most. */
-    private static final List<Integer> AMPLITUDES = List.of(30, 60, 100, 140, 200);
     private static final int WORDS_PER_MINUTE = 150;
 
     /** The one installed here. */
@@ -33,6 +30,17 @@ record SpeechEngine(Optional<Path> program) implements Speaker {
                 .findFirst());
     }
 
+    /** The engine's own measure, of which 100 is usual and 200 the most. */
+    private static int amplitude(Loudness loudness) {
+        return switch (loudness) {
+            case SOFTEST -> 30;
+            case SOFT -> 60;
+            case NORMAL -> 100;
+            case LOUD -> 140;
+            case LOUDEST -> 200;
+        };
+    }
+
     @Override
     public boolean isThere() {
         return program.isPresent();
@@ -42,7 +50,7 @@ record SpeechEngine(Optional<Path> program) implements Speaker {
     public void say(String language, String words, Loudness loudness) throws IOException, InterruptedException {
         Path engine = program.orElseThrow(() -> new IOException("[" + NAME + "] is not installed"));
         Process process = new ProcessBuilder(engine.toString(), "-v", VOICES.getOrDefault(language, "en-us"),
-                "-a", AMPLITUDES.get(loudness.ordinal()).toString(), "-s", String.valueOf(WORDS_PER_MINUTE), "--stdin")
+                "-a", String.valueOf(amplitude(loudness)), "-s", String.valueOf(WORDS_PER_MINUTE), "--stdin")
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();

@@ -44,10 +44,14 @@ public record Quiz(List<QuizQuestion> questions) {
         Comparator<QuizQuestion> most = Comparator.<QuizQuestion, Boolean>comparing(
                         question -> worth.apply(question).atStake().job())
                 .thenComparingDouble(question -> worth.apply(question).expected(question.wrong()))
-                .thenComparingLong(question -> new SplittableRandom(seed ^ question.id().value().hashCode()).nextLong());
+                .thenComparingLong(question -> turn(question, seed));
         return questions.stream()
                 .filter(question -> beliefs.find(question.id()).isEmpty())
                 .reduce((best, each) -> most.compare(each, best) > 0 ? each : best);
+    }
+
+    private static long turn(QuizQuestion question, long seed) {
+        return new SplittableRandom(seed ^ question.id().value().hashCode()).nextLong();
     }
 
     /** The question with the id. */

@@ -200,7 +200,8 @@ class FingerFxTest {
         run(() -> shown.touch("Help"));
         Set<Node> reached = walkByKeys();
         assertFalse(reached.isEmpty());
-        assertTrue(reached.stream().noneMatch(node -> "Start over".equals(node.getAccessibleText())), "below the sheet");
+        assertTrue(reached.stream().noneMatch(node -> "Start over".equals(node.getAccessibleText())),
+                "below the sheet");
 
         run(() -> shown.touch("Close"));
         run(() -> shown.touches().stream().filter(each -> "Text size".equals(each.getAccessibleText()))

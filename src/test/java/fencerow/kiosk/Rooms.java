@@ -45,7 +45,8 @@ public final class Rooms {
     static Premises on(double diagonalMetres, Premises room) {
         Settings set = room.settings();
         return with(room, new Settings(set.name(), set.languages(), set.metric(), set.idle(),
-                new Settings.Panel(diagonalMetres, set.panel().doubleTouch()), set.paper(), set.pin(), set.dataFolder()), room.printer());
+                new Settings.Panel(diagonalMetres, set.panel().doubleTouch()), set.paper(), set.pin(),
+                set.dataFolder()), room.printer());
     }
 
     private static Premises with(Premises room, Settings settings, ListPrinter printer) {

@@ -13,8 +13,8 @@ import java.util.Optional;
 import javafx.scene.Node;
 
 /**
- * Reads the screen aloud for who asks for it: off at first, and off and at its usual loudness again when the visit
- * ends. Speaks a line at a time, so that it can be paused and goes on where it was. Whatever is shown next cuts it short.
+ * Reads the screen aloud for who asks for it: off at first, and off and as loud as usual again when the visit ends.
+ * Speaks a line at a time, so that it can be paused and goes on where it was. Whatever is shown next cuts it short.
  */
 final class ReadAloud {
     private static final String DESK = "read aloud";
@@ -111,13 +111,13 @@ final class ReadAloud {
                 Buttons.secondary(Icon.PLUS, frame.say("aloud.louder"), () -> change(1))));
         return Boxes.loose(Words.body(frame.say("aloud.what")), new Wrap(frame.scale(), buttons),
                 Boxes.stack(Words.body(frame.say("aloud.loudness", Map.of(
-                        "step", loudness.ordinal() + 1, "count", Loudness.values().length))), volume));
+                        "step", loudness.step(), "count", Loudness.values().length))), volume));
     }
 
     private void change(int steps) {
         loudness = loudness.louder(steps);
         lay();
-        alert(frame.say("aloud.loudness", Map.of("step", loudness.ordinal() + 1, "count", Loudness.values().length)));
+        alert(frame.say("aloud.loudness", Map.of("step", loudness.step(), "count", Loudness.values().length)));
     }
 
     /** From where it was; the sheet hid the screen but did not change it. */

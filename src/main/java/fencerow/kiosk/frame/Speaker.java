@@ -31,11 +31,26 @@ public interface Speaker {
 
     /** How loud, in steps; what decibels that makes is up to the amplifier. */
     enum Loudness {
-        SOFTEST, SOFT, NORMAL, LOUD, LOUDEST;
+        SOFTEST(1),
+        SOFT(2),
+        NORMAL(3),
+        LOUD(4),
+        LOUDEST(5);
+
+        private final int step;
+
+        Loudness(int step) {
+            this.step = step;
+        }
+
+        /** Which step it is, from 1. */
+        public int step() {
+            return step;
+        }
 
         /** So many steps louder or, if negative, softer; as far as it goes. */
         Loudness louder(int steps) {
-            return values()[Math.max(0, Math.min(values().length - 1, ordinal() + steps))];
+            return values()[Math.max(1, Math.min(values().length, step + steps)) - 1];
         }
     }
 }
