@@ -34,6 +34,7 @@ import java.util.Set;
  * @param composer      of the list
  * @param weights       how much relevance counts
  * @param lot           units in stock, in transit and orderable
+ * @param workbook      calculations a shopper can do
  */
 public record Showroom(
         Catalogue catalogue,
@@ -41,7 +42,8 @@ public record Showroom(
         Quiz quiz,
         Composer composer,
         Weights weights,
-        Lot lot) {
+        Lot lot,
+        Workbook workbook) {
     private static final QuestionId NEW_OR_USED = new QuestionId("new-or-used");
     private static final OptionId NEW_ONLY = new OptionId("new-only");
 
@@ -52,9 +54,10 @@ public record Showroom(
             Quiz quiz,
             Composer composer,
             Weights weights,
-            List<Unit> units) {
+            List<Unit> units,
+            Workbook workbook) {
         return new Showroom(
-                catalogue, questionnaire, quiz, composer, weights, new Matcher(catalogue).lot(units));
+                catalogue, questionnaire, quiz, composer, weights, new Matcher(catalogue).lot(units), workbook);
     }
 
     /** Units in stock, in transit and orderable. */
