@@ -29,8 +29,7 @@ record Helpful(List<Integer> items, List<Condition> conditions) {
     /**
      * A demand with what it stands for.
      *
-     * @param whose the requirement's place in the needs, or the place in {@link #items} of the item whose need it is;
-     *              else -1
+     * @param whose the place in the needs of the requirement, or in {@link #items} of the item that needs it; else -1
      */
     record Condition(Setup.Role role, int whose, Demand demand) {
         /** Shared resources are kept at nothing or more; only features are kept at most. */
