@@ -73,12 +73,13 @@ class ReadabilityTest {
         assertTrue(Math.abs(100.0 * difference / syllables) < 0.5, difference + " of " + syllables + " syllables");
     }
 
-    /** By the spelling rules of the Real Academia Espanola: diphthong, triphthong, hiatus, silent u, h between vowels. */
+    /** By the spelling rules of the Real Academia Espanola: diphthong, triphthong, hiatus, silent u. */
     @ParameterizedTest(name = "{0}")
     @CsvSource({"toma, 2", "fuerza, 2", "aceite, 3", "ciudad, 2", "buey, 1", "muy, 1", "hoy, 1", "y, 1", "quien, 1",
         "enganche, 3", "llanta, 2", "ruedas, 2", "motor, 2", "leer, 2", "peor, 2", "agua, 2", "gui\u00f3n, 1",
         "d\u00eda, 2", "pa\u00eds, 2", "gu\u00eda, 2", "ma\u00edz, 2", "ra\u00edz, 2", "ba\u00fal, 2",
-        "a\u00e9reo, 4", "proh\u00edbe, 3", "ahora, 3", "transe\u00fante, 4", "ping\u00fcino, 3", "cig\u00fce\u00f1al, 3",
+        "a\u00e9reo, 4", "proh\u00edbe, 3", "ahora, 3", "transe\u00fante, 4", "ping\u00fcino, 3",
+        "cig\u00fce\u00f1al, 3",
         "hidr\u00e1ulica, 4", "neum\u00e1ticos, 4", "averigu\u00e1is, 4", "tracci\u00f3n, 2", "veh\u00edculo, 4",
         "chiita, 3", "tractor, 2", "cuchar\u00f3n, 3"})
     void syllablesOfSpanishWordsFollowTheirSpelling(String word, int syllables) {
@@ -100,7 +101,8 @@ class ReadabilityTest {
     void tradeWordsCountAsWordsAndNotAsHardOnes() {
         List<String> text = List.of("The PTO drives the hydrostatic attachments.");
         Readability plain = ENGLISH.measure(text).orElseThrow();
-        Readability eased = new Prose(Locale.US, Set.of("PTO", "hydrostatic", "attachment")).measure(text).orElseThrow();
+        Prose lenient = new Prose(Locale.US, Set.of("PTO", "hydrostatic", "attachment"));
+        Readability eased = lenient.measure(text).orElseThrow();
         assertEquals(plain.words(), eased.words());
         assertEquals(3, eased.weighed());
         assertTrue(eased.fleschKincaidGrade() < plain.fleschKincaidGrade());
