@@ -170,6 +170,7 @@ final class LanguageReader {
                 .questions(trade.questions())
                 .quiz(trade.quiz())
                 .lines(lines, first.keySet())
+                .worksheets(trade.worksheets())
                 .check(original, first, !incomplete.contains(original));
         for (String language : languages) {
             LengthCheck.check(textsOf(language), !language.equals(original), problems);

@@ -6,6 +6,8 @@ import fencerow.quiz.QuizQuestion;
 import fencerow.terms.Feature;
 import fencerow.terms.Figure;
 import fencerow.terms.OptionId;
+import fencerow.visit.Worksheet;
+import fencerow.wording.SizingWords;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -130,6 +132,13 @@ final class WordCheck {
                 keys.forEach(key -> require(Kind.LINE, id, key));
             }
         });
+        return this;
+    }
+
+    /** All that a person may be shown of the calculations on offer. */
+    WordCheck worksheets(Collection<Worksheet> worksheets) {
+        worksheets.forEach(sheet -> SizingWords.keys(sheet.calculation()).forEach(key ->
+                require(Kind.CALCULATION, sheet.id(), key)));
         return this;
     }
 

@@ -29,7 +29,7 @@ public record Readability(int sentences, int words, int weighed, int syllables) 
 
     /**
      * The US school grade a reader needs for an English text: 0.39 W/S + 11.8 Y/W - 15.59. (J. P. Kincaid, R. P.
-     * Fishburne, R. L. Rogers, B. S. Chissom, Derivation of new readability formulas for Navy enlisted personnel,
+     * Fishburne, R. L. Rogers, B. S. Chissom: Derivation of new readability formulas for Navy enlisted personnel,
      * 1975.)
      */
     public double fleschKincaidGrade() {

@@ -4,8 +4,8 @@ import java.util.regex.Pattern;
 
 /**
  * Counts the syllables of Spanish words by the rules of their spelling: two strong vowels, or a strong one beside a
- * weak one that has an accent, are spoken apart; all other vowels side by side are one syllable. An h between them changes
- * nothing. (Real Academia Espanola, Ortografia de la lengua espanola, 2010: diphthongs, triphthongs, hiatus.)
+ * weak one that has an accent, are spoken apart; all other vowels side by side are one syllable. An h between them
+ * changes nothing. (Real Academia Espanola, Ortografia de la lengua espanola, 2010: diphthongs, triphthongs, hiatus.)
  */
 final class SpanishSyllables {
     private static final Pattern SILENT_U = Pattern.compile("(?<=[gq])u(?=[ei\u00e9\u00ed])");
