@@ -25,7 +25,7 @@ final class HomeView {
     private static final double SEARCH_EMS = 13;
     private static final double TRACTOR_EMS = 29;
     private static final double OTHER_EMS = 6;
-    private static final double OTHERS_MILLIMETRES = 150;
+    private static final double OTHERS_MILLIMETRES = 180;
     private static final double TRACTOR_MILLIMETRES = 215;
     private static final double LEAST_PART_MILLIMETRES = 15;
 
