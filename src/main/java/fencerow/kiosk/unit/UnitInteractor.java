@@ -64,7 +64,8 @@ final class UnitInteractor {
         Visit visit = outlook.visit();
         return new UnitModel(words.wholeCard(match, ranking, visit),
                 texts.get("verdict." + match.verdict().id() + ".says"), Bill.of(match, phrases), notes(match),
-                match.findPlan().map(plan -> plan(plan, match)), causes(match, ranking), figures(match), sums(visit, match),
+                match.findPlan().map(plan -> plan(plan, match)), causes(match, ranking), figures(match),
+                sums(visit, match),
                 stops(match, outlook), cautions(ranking));
     }
 
