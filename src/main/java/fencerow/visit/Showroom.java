@@ -120,7 +120,10 @@ public record Showroom(
 
     /** The shopper's list; lines struck out are left out. */
     public List<ChecklistLine> checklist(Visit visit, Stakes stakes) {
-        return composer.without(visit.leftOut()).compose(stakes, quiz, visit.beliefs(), looking(visit));
+        var numbers = new LineNumbers(needs(visit), catalogue, workbook, stakes.classes());
+        return composer.without(visit.leftOut()).compose(stakes, quiz, visit.beliefs(), looking(visit)).stream()
+                .map(numbers::on)
+                .toList();
     }
 
     private static Looking looking(Visit visit) {

@@ -82,6 +82,11 @@ public record UnitFigure(
             return id;
         }
 
+        /** The inputs that must be known of a machine. */
+        Set<String> needed() {
+            return needed;
+        }
+
         /** The calculation it comes from. */
         public String calculation() {
             return calculation;

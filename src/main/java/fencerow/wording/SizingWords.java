@@ -163,6 +163,8 @@ public record SizingWords(Texts texts, Quantities quantities) {
     /** The rules that decided, and how it stands against the shopper's own rating. */
     public List<String> figureNotes(UnitFigure figure) {
         List<String> notes = new ArrayList<>(figure.limits().stream().map(this::limit).toList());
+        Optional.ofNullable(figure.given().numbers().get("hitch-ballast")).ifPresent(weight ->
+                notes.add(texts.get("work.unit.with-ballast", Map.of("amount", amount(weight)))));
         figure.rating().ifPresent(rating -> figure.amount().ifPresent(amount -> notes.add(texts.get(
                 amount.high().si() <= rating.si() ? "work.unit.within" : "work.unit.over",
                 Map.of("rating", quantities.show(rating))))));

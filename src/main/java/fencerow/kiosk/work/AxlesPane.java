@@ -33,7 +33,6 @@ final class AxlesPane extends Pane {
     private static final double REAR_RADIUS = 19;
 
     private final double em;
-    private final Picture.Axles axles;
     private final Polygon body = drawn(new Polygon());
     private final Polyline rollBar = line(new Polyline());
     private final Polyline seat = line(new Polyline());
@@ -44,7 +43,6 @@ final class AxlesPane extends Pane {
 
     AxlesPane(Scale scale, Picture.Axles axles) {
         this.em = scale.em();
-        this.axles = axles;
         this.front = new Part(axles.front());
         this.rear = new Part(axles.rear());
         getStyleClass().add("plot");
