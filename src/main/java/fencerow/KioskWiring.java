@@ -1,5 +1,6 @@
 package fencerow;
 
+import fencerow.backoffice.FencerowCommand;
 import fencerow.backoffice.Finders;
 import fencerow.backoffice.Folders;
 import fencerow.backoffice.KioskLauncher;
@@ -15,18 +16,18 @@ import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.frame.Search;
 import fencerow.search.Finder;
-import fencerow.search.Hit;
 import fencerow.search.Kind;
-import fencerow.search.Query;
 import fencerow.wording.PseudoLocale;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
 
 /**
  * Wires the kiosk: content that can be shown, search and paper over it.
@@ -36,46 +37,62 @@ import java.util.concurrent.CompletableFuture;
  * @param dataFolder where the last good content is kept
  */
 record KioskWiring(Clock clock, String window, Path dataFolder) implements KioskLauncher {
+    /** What the kiosk has screens for. */
+    private static final Set<Kind> SHOWN = EnumSet.complementOf(EnumSet.of(Kind.CALCULATION));
     private static final System.Logger LOG = System.getLogger(KioskWiring.class.getName());
 
     @Override
     public int launch(Folders folders) throws NoScreenException {
         try {
-            Kiosk.run(() -> open(folders), clock, window);
+            LogFiles.open(dataFolder.resolve("log"), clock.getZone());
+            return switch (Kiosk.run(new KioskFiles(this, folders), new SteadyClock(System::nanoTime), window)) {
+                case CLOSED -> FencerowCommand.FINE;
+                case AGAIN -> FencerowCommand.AGAIN;
+                case HANGING -> FencerowCommand.HANGING;
+            };
         } catch (UnsupportedOperationException e) {
             throw new NoScreenException("there is no screen to show the kiosk on (" + e.getMessage()
                     + "); start it where a desktop runs");
         }
-        return 0;
     }
 
-    /** Reads the content; where it is broken, what was last good is shown and staff see what is wrong. */
+    /** What can be shown; where the content is broken, what was last good is shown and staff see what is wrong. */
     Opening open(Folders folders) {
-        var lastGood = new LastGoodContent(dataFolder.resolve("last-good"));
+        Opening opening = read(folders);
+        return opening instanceof Opening.Closed closed ? fallBack(closed, folders) : opening;
+    }
+
+    /** Reads the content and keeps it for when a later one is broken; says what is wrong where it cannot be shown. */
+    Opening read(Folders folders) {
         Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
         if (reading instanceof Reading.Bad<Content> bad) {
-            return fallBack(lastGood, bad.problems().stream().map(Problem::toString).toList(), folders);
+            return new Opening.Closed(bad.problems().stream().map(Problem::toString).toList());
         }
         Content content = ((Reading.Good<Content>) reading).content();
         try {
             Premises premises = premises(content, folders.config(), List.of(), folders);
-            keep(lastGood, content, folders);
+            keep(lastGood(), content, folders);
             return new Opening.Open(premises);
         } catch (UncheckedIOException | IllegalArgumentException e) {
-            return fallBack(lastGood, List.of(String.valueOf(e.getMessage())), folders);
+            return new Opening.Closed(List.of(String.valueOf(e.getMessage())));
         }
     }
 
-    private Opening fallBack(LastGoodContent lastGood, List<String> problems, Folders folders) {
-        Optional<LastGoodContent.Kept> kept = lastGood.find();
+    private LastGoodContent lastGood() {
+        return new LastGoodContent(dataFolder.resolve("last-good"));
+    }
+
+    private Opening fallBack(Opening.Closed wrong, Folders folders) {
+        Optional<LastGoodContent.Kept> kept = lastGood().find();
         if (kept.isPresent()) {
             try {
-                return new Opening.Open(premises(kept.get().content(), kept.get().config(), problems, folders));
+                return new Opening.Open(
+                        premises(kept.get().content(), kept.get().config(), wrong.problems(), folders));
             } catch (UncheckedIOException | IllegalArgumentException e) {
                 LOG.log(System.Logger.Level.WARNING, "The last good content cannot be shown any more", e);
             }
         }
-        return new Opening.Closed(problems);
+        return wrong;
     }
 
     private static void keep(LastGoodContent lastGood, Content content, Folders folders) {
@@ -90,6 +107,8 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
     private Premises premises(Content read, Path config, List<String> problems, Folders folders) {
         boolean pseudo = folders.language().equals(Optional.of(PseudoLocale.LANGUAGE));
         Content content = pseudo ? read.withPseudoLocale() : read;
+        PrintShop shop = PrintShop.of(content, config, clock);
+        ForkJoinPool.commonPool().execute(shop::warmUp);
         Settings settings = folders.language().map(content.settings()::startingIn).orElse(content.settings());
         return new Premises(
                 content.showroom(),
@@ -97,7 +116,7 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
                 content.libraries(),
                 settings,
                 search(content),
-                new KioskPrinter(PrintShop.of(content, config, clock), settings.paper(), dataFolder, clock),
+                new KioskPrinter(shop, settings.paper(), dataFolder, clock),
                 content.version(),
                 problems);
     }
@@ -105,17 +124,6 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
     /** The index is made while the first screen is up; the first search waits for it if it must. */
     private static Search search(Content content) {
         CompletableFuture<Finder> finder = CompletableFuture.supplyAsync(() -> Finders.of(content));
-        return (language, words) -> finder
-                .join()
-                .find(Query.of(words, language).withKinds(Set.of(Kind.EXPLAINER, Kind.WORD)))
-                .hits()
-                .stream()
-                .map(KioskWiring::hit)
-                .toList();
-    }
-
-    private static Search.Hit hit(Hit hit) {
-        Search.Kind kind = hit.kind() == Kind.EXPLAINER ? Search.Kind.TOPIC : Search.Kind.WORD;
-        return new Search.Hit(kind, hit.id(), hit.title().words(), hit.excerpt().words());
+        return query -> finder.join().find(query.withKinds(query.kinds().isEmpty() ? SHOWN : query.kinds()));
     }
 }

@@ -10,6 +10,8 @@ import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.kit.TextSize;
+import fencerow.printing.PrintOutcome;
+import fencerow.search.Query;
 import fencerow.visit.Visit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -18,6 +20,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -67,13 +70,32 @@ class KioskWiringTest {
         Premises premises = premises();
 
         assertEquals(List.of(), premises.problems());
-        assertEquals("quick-attach", premises.search().find("en", "quick attach").get(0).id());
+        assertEquals("quick-attach", premises.search().find(Query.of("quick attach", "en")).hits().get(0).id());
         ListPrinter.Printed printed = premises.printer().print(
                 Visit.NEW, new Comfort("en", TextSize.NORMAL, false, false), Set.of(ListPrinter.Part.LIST));
-        var saved = assertInstanceOf(ListPrinter.Printed.Saved.class, printed);
-        assertEquals(2, saved.pages());
-        byte[] pdf = Files.readAllBytes(folder.resolve("lists").resolve(saved.fileName()));
+        var saved = assertInstanceOf(PrintOutcome.Saved.class, printed.outcome());
+        assertEquals(2, printed.pages());
+        byte[] pdf = Files.readAllBytes(saved.file());
+        assertEquals(folder.resolve("lists"), saved.file().getParent());
         assertEquals("%PDF-", new String(pdf, 0, 5, StandardCharsets.US_ASCII));
+    }
+
+    @Test
+    void aVisitPrintsAsOftenAsTheShowroomAllowsAndTheNextOneStartsAnew() throws Exception {
+        spoil("showroom.yaml", "copies: {visit: 4, hour: 40}", "copies: {visit: 1, hour: 2}");
+        ListPrinter printer = premises().printer();
+        var comfort = new Comfort("en", TextSize.NORMAL, false, false);
+        Set<ListPrinter.Part> list = Set.of(ListPrinter.Part.LIST);
+
+        assertTrue(printer.print(Visit.NEW, comfort, list).outcome().isDone());
+        assertEquals(new PrintOutcome.TooMany(Optional.empty()), printer.save(Visit.NEW, comfort, list).outcome());
+        printer.visitEnded();
+        assertTrue(printer.print(Visit.NEW, comfort, list).outcome().isDone());
+        printer.visitEnded();
+        var tooMany = assertInstanceOf(
+                PrintOutcome.TooMany.class, printer.print(Visit.NEW, comfort, list).outcome());
+        assertEquals(Optional.of(Duration.ofHours(1)), tooMany.waiting());
+        assertTrue(printer.testPage(comfort).outcome().isDone());
     }
 
     @Test

@@ -37,7 +37,7 @@ record Trade(
     /** The showroom they make, once none is missing. */
     Showroom showroom(SettingsReader.Set set) {
         Settings.PaperSettings paper = set.settings().paper();
-        return new Showroom(
+        return Showroom.of(
                 new Catalogue(features, capabilities, items, models, prices),
                 new Questionnaire(questions, jobs),
                 new Quiz(quiz),

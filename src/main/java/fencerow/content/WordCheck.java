@@ -8,7 +8,6 @@ import fencerow.terms.Figure;
 import fencerow.terms.OptionId;
 import fencerow.visit.Worksheet;
 import fencerow.wording.SizingWords;
-import fencerow.wording.TextPattern;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -17,7 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** Sees that every record has its words in every language, and that no words are left over. */
+/** Sees that every record has its words in the original language, and that no words are left over. */
 final class WordCheck {
     /** First parts of keys that belong to records; all others are the program's own words. */
     private static final Map<String, Kind> KINDS = new TreeMap<>(Map.ofEntries(
@@ -144,12 +143,11 @@ final class WordCheck {
     }
 
     /**
-     * Holds one language's words against what is asked for, and against the first language's.
+     * Holds the original's words against what is asked for.
      *
-     * @param complete whether all of the language's files could be read; if not, nothing can be called missing
+     * @param complete whether all of its files could be read; if not, nothing can be called missing
      */
-    void check(String language, Map<String, TextsReader.Text> texts, Map<String, TextsReader.Text> first,
-            boolean complete) {
+    void check(String language, Map<String, TextsReader.Text> texts, boolean complete) {
         required.forEach((key, place) -> {
             if (complete && !texts.containsKey(key)) {
                 problems.error(place, "there are no words for [" + key + "] in language [" + language + "]",
@@ -159,14 +157,6 @@ final class WordCheck {
         texts.forEach((key, text) -> {
             if (isDead(key)) {
                 problems.warning(text.place(), "nothing asks for the words [" + key + "]", advice(key));
-            }
-        });
-        first.forEach((key, text) -> {
-            if (complete && !texts.containsKey(key) && isOwn(key)) {
-                problems.error(text.place(), "there are no words for [" + key + "] in language [" + language + "]",
-                        "translate them");
-            } else if (texts.containsKey(key)) {
-                compareArguments(key, texts.getOrDefault(key, text), text);
             }
         });
     }
@@ -190,18 +180,5 @@ final class WordCheck {
         List<String> known = new ArrayList<>(required.keySet());
         known.addAll(optional);
         return Nearest.advice(key, known, "delete them");
-    }
-
-    private void compareArguments(String key, TextsReader.Text words, TextsReader.Text first) {
-        if (TextPattern.flaw(words.words()).isPresent() || TextPattern.flaw(first.words()).isPresent()) {
-            return;
-        }
-        Set<String> known = TextPattern.arguments(first.words());
-        for (String argument : TextPattern.arguments(words.words())) {
-            if (!known.contains(argument)) {
-                problems.error(words.place(), "[" + key + "] has an argument {" + argument + "} that ["
-                        + first.place() + "] has not", Nearest.advice(argument, known, "use its arguments only"));
-            }
-        }
     }
 }

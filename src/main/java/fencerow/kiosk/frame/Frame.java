@@ -21,7 +21,6 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
@@ -33,15 +32,17 @@ import javafx.util.Subscription;
  */
 public final class Frame {
     private static final System.Logger LOG = System.getLogger(Frame.class.getName());
-    private static final String OUTLOOK = "outlook";
 
-    private final Premises premises;
+    private Premises premises;
+    private Premises next;
     private final ScreenMaker maker;
     private final BackRoom backRoom;
     private final Doors doors;
-    private final IdleWatch idle;
+    private final Clock clock;
+    private IdleWatch idle;
     private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
+    private Optional<Outlook> last = Optional.empty();
     private final StackPane root = new StackPane();
     private final List<Subscription> followed = new ArrayList<>();
     private final Furniture furniture;
@@ -55,9 +56,11 @@ public final class Frame {
     /** Furnishes a frame; {@link #show} puts it into a scene. */
     public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors) {
         this.premises = premises;
+        this.next = premises;
         this.maker = maker;
         this.backRoom = backRoom;
         this.doors = doors;
+        this.clock = clock;
         this.idle = new IdleWatch(clock, premises.settings().idle());
         this.comfort = Comfort.usual(premises.settings());
         this.scale = new Scale(1, TextSize.NORMAL);
@@ -65,7 +68,9 @@ public final class Frame {
         this.overlays = new Overlays(this);
         root.getStyleClass().add(Styles.SHELL);
         root.getChildren().setAll(furniture.node(), overlays.node());
-        root.addEventFilter(InputEvent.ANY, this::watch);
+        root.addEventFilter(MouseEvent.MOUSE_PRESSED, press -> idle.touched());
+        root.addEventFilter(KeyEvent.KEY_PRESSED, press -> idle.touched());
+        LockDown.on(root);
     }
 
     /** Takes over the scene and shows what passers-by see. */
@@ -82,14 +87,6 @@ public final class Frame {
         backRoom.endVisit();
         inScene.unsubscribe();
     }
-
-    private void watch(InputEvent event) {
-        if (event.getEventType() == MouseEvent.MOUSE_PRESSED || event.getEventType() == KeyEvent.KEY_PRESSED) {
-            idle.touched();
-        }
-    }
-
-    // What screens ask for
 
     /** What the kiosk shows from. */
     public Premises premises() {
@@ -113,8 +110,7 @@ public final class Frame {
 
     /** Sentences in the shopper's language and units. */
     public Phrases phrases() {
-        Quantities quantities = new Quantities(texts().locale(), comfort.metric());
-        return new Phrases(texts(), quantities::show);
+        return new Phrases(texts(), new Quantities(texts().locale(), comfort.metric())::show);
     }
 
     /** The explainers in the shopper's language. */
@@ -160,9 +156,11 @@ public final class Frame {
 
     private void workOut() {
         Visit asked = visit.get();
+        Premises from = premises;
         outlook.set(Optional.empty());
-        backRoom.work(OUTLOOK, () -> Outlook.of(premises.showroom(), asked),
-                result -> outlook.set(Optional.of(result)), this::failed);
+        Optional<Outlook> before = last;
+        backRoom.work("outlook", () -> Outlook.of(from.showroom(), asked, before),
+                result -> outlook.set(last = Optional.of(result)), this::failed);
     }
 
     /** Work off the screen's thread. */
@@ -174,8 +172,6 @@ public final class Frame {
     public <T> void follow(ObservableValue<T> value, Consumer<T> told) {
         followed.add(value.subscribe(told));
     }
-
-    // Where to go
 
     /** Goes on; "back" will lead to where the shopper is now. */
     public void go(Place place) {
@@ -217,10 +213,14 @@ public final class Frame {
     /** Ends the visit: everything is forgotten, and the place is shown as to the first shopper of the day. */
     public void startOver(Place place) {
         backRoom.endVisit();
+        backRoom.errand(premises.printer()::visitEnded);
         overlays.clear();
+        premises = next;
+        idle = new IdleWatch(clock, premises.settings().idle());
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
-        restyle();
+        last = Optional.empty();
+        scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
         open(Trail.startingAt(place));
         workOut();
     }
@@ -230,21 +230,28 @@ public final class Frame {
         Place here = screen.map(Screen::place).orElse(trail.here());
         comfort = next;
         overlays.clear();
-        restyle();
+        scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
         open(trail.instead(here));
     }
 
-    // What the window and the clock bring
+    /** Takes newer premises: at once if nobody is here, else for the next visit. */
+    public void offer(Premises newer) {
+        next = newer;
+        if (isUnattended()) {
+            startOver(new Place.Attract());
+        }
+    }
+
+    /** Whether nobody has started a visit. */
+    boolean isUnattended() {
+        return trail.here() instanceof Place.Attract;
+    }
 
     /** Looks at the clock: asks whether anyone is still here, or ends the visit. */
     public void tick() {
-        boolean started = !(trail.here() instanceof Place.Attract);
-        if (!started) {
-            return;
-        }
         boolean nothingToLose = visit.get().equals(Visit.NEW) && comfort.equals(Comfort.usual(premises.settings()))
                 && trail.here() instanceof Place.Home;
-        IdleWatch.State state = idle.state();
+        IdleWatch.State state = isUnattended() ? new IdleWatch.State.Here() : idle.state();
         if (state instanceof IdleWatch.State.Gone || state instanceof IdleWatch.State.Asking && nothingToLose) {
             startOver(new Place.Attract());
         } else if (state instanceof IdleWatch.State.Asking asking) {
@@ -260,13 +267,11 @@ public final class Frame {
         overlays.stopAsking();
     }
 
-    /**
-     * Something went wrong that no screen could deal with: writes it down without a word of the shopper's, ends the
-     * visit.
-     */
+    /** Something went wrong that no screen could deal with: written down without a shopper's words, ends the visit. */
     public void failed(Throwable failure) {
         LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
         startOver(new Place.Attract());
+        doors.failed().run();
     }
 
     private void resized() {
@@ -274,10 +279,6 @@ public final class Frame {
         if (scene != null && scene.getWidth() > 0 && scene.getHeight() > 0) {
             change(comfort);
         }
-    }
-
-    private void restyle() {
-        scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
     }
 
     private void open(Trail next) {

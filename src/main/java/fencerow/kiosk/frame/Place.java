@@ -1,5 +1,6 @@
 package fencerow.kiosk.frame;
 
+import fencerow.search.Kind;
 import fencerow.sizing.catalogue.Inputs;
 import fencerow.terms.MachineClass;
 import fencerow.terms.QuestionId;
@@ -37,19 +38,31 @@ public sealed interface Place {
     /**
      * All explainers.
      *
-     * @param stop  the stop whose topics are shown; the core topics if empty
-     * @param query what is searched for, empty as long as nothing is typed; no search if absent
+     * @param stop the stop whose topics are shown; the core topics if empty
      */
-    record Topics(Optional<Stop> stop, Optional<String> query, double scroll) implements Place {
+    record Topics(Optional<Stop> stop, double scroll) implements Place {
         /** The core topics, from the top. */
-        public static final Topics FIRST = new Topics(Optional.empty(), Optional.empty(), 0);
-
-        /** An empty search. */
-        public static final Topics SEARCH = new Topics(Optional.empty(), Optional.of(""), 0);
+        public static final Topics FIRST = new Topics(Optional.empty(), 0);
 
         @Override
         public String key() {
             return "topics";
+        }
+    }
+
+    /**
+     * The search.
+     *
+     * @param query what is typed
+     * @param kind  the only kind of hits shown; all if empty
+     */
+    record Find(String query, Optional<Kind> kind, double scroll) implements Place {
+        /** Nothing typed yet. */
+        public static final Find EMPTY = new Find("", Optional.empty(), 0);
+
+        @Override
+        public String key() {
+            return "find";
         }
     }
 
@@ -239,11 +252,7 @@ public sealed interface Place {
         }
     }
 
-    /**
-     * All calculations.
-     *
-     * @param area whose are shown; the first if empty
-     */
+    /** Calculations, those of the first area if none is named. */
     record Work(Optional<fencerow.sizing.catalogue.Topic> area, double scroll) implements Place {
         /** The first area, from the top. */
         public static final Work FIRST = new Work(Optional.empty(), 0);
@@ -255,23 +264,14 @@ public sealed interface Place {
     }
 
     /**
-     * One calculation.
-     *
-     * @param calculation its id
-     * @param unit        the tractor whose figures are filled in
-     * @param given       what the shopper set themselves
-     * @param all         whether all inputs are shown rather than the first few
+     * One calculation, filled in with the unit's figures, then with what the shopper gave; all inputs shown, or the
+     * first few.
      */
     record Worksheet(String calculation, Optional<UnitId> unit, Inputs given, boolean all, double scroll)
             implements Place {
         /** With nothing set yet, for no tractor in particular. */
         public static Worksheet of(String calculation) {
             return new Worksheet(calculation, Optional.empty(), Inputs.NONE, false, 0);
-        }
-
-        /** With the figures of a tractor. */
-        public static Worksheet of(String calculation, UnitId unit) {
-            return new Worksheet(calculation, Optional.of(unit), Inputs.NONE, false, 0);
         }
 
         @Override

@@ -31,7 +31,7 @@ final class HomeView {
         Columns doors = new Columns(frame.scale(), DOOR_EMS, model.doors().size(),
                 model.doors().stream().map(door -> door(door, go)).toList());
         VBox ways = Boxes.stack(
-                narrow(Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Topics.SEARCH))),
+                narrow(Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Find.EMPTY))),
                 narrow(Buttons.secondary(Icon.WORK, model.work(), () -> go.accept(Place.Work.FIRST))));
         Node below = model.tractor()
                 .map(tractor -> (Node) new Split(

@@ -21,7 +21,7 @@ public final class UnitController implements Screen {
     public UnitController(Frame frame, Place.UnitSheet place) {
         this.frame = frame;
         this.place = place;
-        this.interactor = new UnitInteractor(frame.premises().showroom(), frame.phrases(),
+        this.interactor = new UnitInteractor(frame.premises().showroom(), frame.library(), frame.phrases(),
                 SizingWords.of(frame.texts(), frame.comfort().metric()));
         this.view = new UnitView(frame, place.scroll(), frame::go,
                 () -> frame.change(visit -> visit.togglePin(place.unit())));
