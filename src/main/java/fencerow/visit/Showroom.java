@@ -1,8 +1,8 @@
 package fencerow.visit;
 
 import fencerow.checklist.ChecklistLine;
-import fencerow.checklist.Composer;
 import fencerow.checklist.Composer.Looking;
+import fencerow.checklist.Composer;
 import fencerow.checklist.Relevance;
 import fencerow.checklist.Stakes;
 import fencerow.checklist.Weights;

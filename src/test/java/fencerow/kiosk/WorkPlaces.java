@@ -20,10 +20,12 @@ final class WorkPlaces {
                 at("work", Place.Work.FIRST),
                 at("work-money", new Place.Work(Optional.of(Topic.MONEY), 0)),
                 at("sheet-lift", Place.Worksheet.of("loader-lift")),
-                at("sheet-payload-unit", Place.Worksheet.of("loader-payload", new UnitId("n-203"))),
+                at("sheet-payload-unit", new Place.Worksheet("loader-payload",
+                        Optional.of(new UnitId("n-203")), Inputs.NONE, false, 0)),
                 at("sheet-payload-all", new Place.Worksheet(
                         "loader-payload", Optional.of(new UnitId("n-203")), Inputs.NONE, true, 1)),
-                at("sheet-ballast", Place.Worksheet.of("rear-ballast", new UnitId("n-203"))),
+                at("sheet-ballast", new Place.Worksheet("rear-ballast",
+                        Optional.of(new UnitId("n-203")), Inputs.NONE, false, 0)),
                 at("sheet-value", Place.Worksheet.of("remaining-value")),
                 at("sheet-refused", new Place.Worksheet("loader-lift", Optional.empty(),
                         Inputs.NONE.with("lift-at-pins", Mass.ofPounds(500))

@@ -180,23 +180,15 @@ public sealed interface Place {
         public static final ListPreview TOP = new ListPreview(0);
     }
 
-    /**
-     * All calculations.
-     *
-     * @param area whose are shown; the first if empty
-     */
+    /** Calculations, those of the first area if none is named. */
     record Work(Optional<fencerow.sizing.catalogue.Topic> area, double scroll) implements Place {
         /** The first area, from the top. */
         public static final Work FIRST = new Work(Optional.empty(), 0);
     }
 
     /**
-     * One calculation.
-     *
-     * @param calculation its id
-     * @param unit        the tractor whose figures are filled in
-     * @param given       what the shopper set themselves
-     * @param all         whether all inputs are shown rather than the first few
+     * One calculation, filled in with the unit's figures, then with what the shopper gave; all inputs shown, or the
+     * first few.
      */
     record Worksheet(String calculation, Optional<UnitId> unit, Inputs given, boolean all, double scroll)
             implements Place {

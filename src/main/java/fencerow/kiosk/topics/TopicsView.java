@@ -12,7 +12,6 @@ import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.kiosk.topics.TopicsModel.Card;
-import fencerow.kiosk.topics.TopicsModel.Shelf;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -68,8 +67,7 @@ final class TopicsView {
         Node ways = frame.widthInEms() < ROOM_FOR_ROW
                 ? Boxes.stack(searchButton(), work)
                 : Boxes.row(Boxes.growing(searchButton()), work);
-        VBox right = Boxes.stack(ways, Boxes.growing(column));
-        return new Register(frame.scale(), frame.isLandscape(), shelves, right,
+        return new Register(frame.scale(), frame.isLandscape(), shelves, Boxes.stack(ways, Boxes.growing(column)),
                 frame.say("column.up"), frame.say("column.down"));
     }
 
