@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.kiosk.Fx;
+import fencerow.kiosk.HandClock;
 import fencerow.kiosk.LiveKiosk;
 import fencerow.kiosk.frame.Ending;
 import fencerow.kiosk.frame.Opening;
@@ -18,11 +19,7 @@ import fencerow.visit.Visit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -39,27 +36,7 @@ class ChaosFxTest {
     @TempDir
     private Path folder;
 
-    /** A clock that somebody puts right. */
-    private static final class WallClock extends Clock {
-        private volatile Instant now = Instant.parse("2026-03-02T10:15:30Z");
-
-        @Override
-        public Instant instant() {
-            return now;
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-    }
-
-    private final WallClock clock = new WallClock();
+    private final HandClock clock = new HandClock();
 
     private LiveKiosk open(DemoShowroom demo) {
         return LiveKiosk.of(new KioskFiles(new KioskWiring(clock, "", demo.data()), demo.folders()));
@@ -147,7 +124,7 @@ class ChaosFxTest {
         try (LiveKiosk kiosk = open(DemoShowroom.in(folder))) {
             Visit visit = startVisit(kiosk);
             for (Duration jump : List.of(Duration.ofDays(1), Duration.ofDays(-400))) {
-                clock.now = clock.now.plus(jump);
+                clock.pass(jump);
                 Fx.on(() -> {
                     kiosk.frame().tick();
                     return true;

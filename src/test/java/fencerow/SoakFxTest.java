@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.kiosk.Fx;
+import fencerow.kiosk.HandClock;
 import fencerow.kiosk.LiveKiosk;
 import fencerow.kiosk.frame.Comfort;
 import fencerow.kiosk.frame.Frame;
@@ -22,11 +23,7 @@ import java.io.IOException;
 import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -58,16 +55,18 @@ class SoakFxTest {
     void manyVisitsLeaveMemoryAndOpenFilesAsTheyWere() throws Exception {
         DemoShowroom demo = DemoShowroom.in(folder);
         demo.change("showroom.yaml", "copies: {visit: 4, hour: 40}", "copies: {visit: 4, hour: 1000}");
-        Clock clock = new Ticking(Instant.parse("2026-03-02T10:15:30Z"));
+        var clock = new HandClock();
         var random = new Random(SEED);
         List<Row> rows = new ArrayList<>();
         try (LiveKiosk kiosk = LiveKiosk.of(new KioskFiles(new KioskWiring(clock, "", demo.data()), demo.folders()))) {
             int warm = Math.max(4, VISITS / 20);
             for (int i = 0; i < warm; i++) {
+                clock.pass(Duration.ofMinutes(10));
                 visit(kiosk, random);
             }
             rows.add(measure(0));
             for (int i = 1; i <= VISITS; i++) {
+                clock.pass(Duration.ofMinutes(10));
                 WeakReference<Visit> last = visit(kiosk, random);
                 if (i % Math.max(1, VISITS / ROWS) == 0) {
                     rows.add(measure(i));
@@ -148,30 +147,5 @@ class SoakFxTest {
         }
         Runtime runtime = Runtime.getRuntime();
         return new Row(visits, runtime.totalMemory() - runtime.freeMemory(), files);
-    }
-
-    /** A clock that is a minute on each time it is read, so that no list takes another's name or place in the hour. */
-    private static final class Ticking extends Clock {
-        private Instant now;
-
-        Ticking(Instant start) {
-            now = start;
-        }
-
-        @Override
-        public synchronized Instant instant() {
-            now = now.plus(Duration.ofMinutes(1));
-            return now;
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
     }
 }
