@@ -1,5 +1,6 @@
 package fencerow;
 
+import fencerow.backoffice.FencerowCommand;
 import fencerow.backoffice.Finders;
 import fencerow.backoffice.Folders;
 import fencerow.backoffice.KioskLauncher;
@@ -43,41 +44,57 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
     @Override
     public int launch(Folders folders) throws NoScreenException {
         try {
-            Kiosk.run(() -> open(folders), SpeechEngine.installed(), clock, window);
+            LogFiles.open(dataFolder.resolve("log"), clock.getZone());
+            var openings = new KioskFiles(this, folders);
+            var steady = new SteadyClock(System::nanoTime);
+            return switch (Kiosk.run(openings, SpeechEngine.installed(), steady, window)) {
+                case CLOSED -> FencerowCommand.FINE;
+                case AGAIN -> FencerowCommand.AGAIN;
+                case HANGING -> FencerowCommand.HANGING;
+            };
         } catch (UnsupportedOperationException e) {
             throw new NoScreenException("there is no screen to show the kiosk on (" + e.getMessage()
                     + "); start it where a desktop runs");
         }
-        return 0;
     }
 
-    /** Reads the content; where it is broken, what was last good is shown and staff see what is wrong. */
+    /** What can be shown; where the content is broken, what was last good is shown and staff see what is wrong. */
     Opening open(Folders folders) {
-        var lastGood = new LastGoodContent(dataFolder.resolve("last-good"));
+        Opening opening = read(folders);
+        return opening instanceof Opening.Closed closed ? fallBack(closed, folders) : opening;
+    }
+
+    /** Reads the content and keeps it for when a later one is broken; says what is wrong where it cannot be shown. */
+    Opening read(Folders folders) {
         Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
         if (reading instanceof Reading.Bad<Content> bad) {
-            return fallBack(lastGood, bad.problems().stream().map(Problem::toString).toList(), folders);
+            return new Opening.Closed(bad.problems().stream().map(Problem::toString).toList());
         }
         Content content = ((Reading.Good<Content>) reading).content();
         try {
             Premises premises = premises(content, folders.config(), List.of(), folders);
-            keep(lastGood, content, folders);
+            keep(lastGood(), content, folders);
             return new Opening.Open(premises);
         } catch (UncheckedIOException | IllegalArgumentException e) {
-            return fallBack(lastGood, List.of(String.valueOf(e.getMessage())), folders);
+            return new Opening.Closed(List.of(String.valueOf(e.getMessage())));
         }
     }
 
-    private Opening fallBack(LastGoodContent lastGood, List<String> problems, Folders folders) {
-        Optional<LastGoodContent.Kept> kept = lastGood.find();
+    private LastGoodContent lastGood() {
+        return new LastGoodContent(dataFolder.resolve("last-good"));
+    }
+
+    private Opening fallBack(Opening.Closed wrong, Folders folders) {
+        Optional<LastGoodContent.Kept> kept = lastGood().find();
         if (kept.isPresent()) {
             try {
-                return new Opening.Open(premises(kept.get().content(), kept.get().config(), problems, folders));
+                return new Opening.Open(
+                        premises(kept.get().content(), kept.get().config(), wrong.problems(), folders));
             } catch (UncheckedIOException | IllegalArgumentException e) {
                 LOG.log(System.Logger.Level.WARNING, "The last good content cannot be shown any more", e);
             }
         }
-        return new Opening.Closed(problems);
+        return wrong;
     }
 
     private static void keep(LastGoodContent lastGood, Content content, Folders folders) {

@@ -1,6 +1,7 @@
 package fencerow;
 
 import fencerow.backoffice.FencerowCommand;
+import fencerow.backoffice.Machine;
 import fencerow.backoffice.StandardStreams;
 import fencerow.backoffice.Surroundings;
 import java.nio.file.Path;
@@ -28,8 +29,14 @@ public final class Main {
         Path data = Path.of(System.getProperty("fencerow.data", System.getProperty("user.home") + "/.fencerow"));
         Clock clock = Clock.system(ZoneId.systemDefault());
         var kiosk = new KioskWiring(clock, System.getProperty("fencerow.window", ""), data);
+        var machine = new Machine(System.getProperty("os.name"), Path.of("/"), System.getenv(), data);
         var surroundings =
-                new Surroundings(home, clock, kiosk, StandardStreams.out(), StandardStreams.err());
-        System.exit(FencerowCommand.run(surroundings, arguments));
+                new Surroundings(home, clock, machine, kiosk, StandardStreams.out(), StandardStreams.err());
+        int code = FencerowCommand.run(surroundings, arguments);
+        if (code == FencerowCommand.HANGING) {
+            // An orderly exit would wait for the screen.
+            Runtime.getRuntime().halt(code);
+        }
+        System.exit(code);
     }
 }

@@ -7,10 +7,12 @@ import java.time.Clock;
 /**
  * What the command line is given by whoever runs it.
  *
- * @param home  the folder below which content and configuration are, unless told otherwise
- * @param clock dates printed lists
- * @param kiosk opens the kiosk
- * @param out   where results go
- * @param err   where complaints go
+ * @param home    the folder below which content and configuration are, unless told otherwise
+ * @param clock   dates printed lists
+ * @param machine what it all runs on
+ * @param kiosk   opens the kiosk
+ * @param out     where results go
+ * @param err     where complaints go
  */
-public record Surroundings(Path home, Clock clock, KioskLauncher kiosk, PrintWriter out, PrintWriter err) {}
+public record Surroundings(
+        Path home, Clock clock, Machine machine, KioskLauncher kiosk, PrintWriter out, PrintWriter err) {}

@@ -5,6 +5,7 @@ import fencerow.desk.Settings;
 import fencerow.terms.Amount;
 import fencerow.terms.Dimension;
 import fencerow.terms.Money;
+import fencerow.wording.PseudoLocale;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -43,6 +44,10 @@ final class SettingsReader {
         Map<String, String> strip = new LinkedHashMap<>();
         map.entries("strip").forEach(entry -> strip.put(entry.key(), entry.value().text()));
         List<String> languages = languages(map);
+        languages.stream()
+                .filter(language -> !strip.containsKey(language) && !language.equals(PseudoLocale.LANGUAGE))
+                .forEach(language -> map.problems().error(map.placeOf("strip"), "[strip] has no words in language ["
+                        + language + "]", "add " + language + ": and the words"));
         boolean metric = map.choice("measures", Measures.values(), Measures::name) == Measures.metric;
         YamlMap screen = map.map("panel", "diagonal", "double-touch");
         Amount diagonal = screen.amount("diagonal", Dimension.LENGTH);

@@ -49,10 +49,14 @@ record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
                     ? cell(handout.tractors().get(i).mustHaves().get(index))
                     : Map.of("blank", true, "words", ""));
         }
-        return Map.of("words", mustHave.words(), "cost", costHere(mustHave.cost()), "cells", cells);
+        return Map.of("words", mustHave.words(), "cost", costHere(index, mustHave.cost()), "cells", cells);
     }
 
-    private String costHere(AddCost cost) {
+    /** A price that stands on a row above is most often the same tool's: it must not be added up twice. */
+    private String costHere(int index, AddCost cost) {
+        if (handout.mustHaves().stream().limit(index).anyMatch(above -> above.cost().equals(cost))) {
+            return cost instanceof AddCost.Costs ? phrases.texts().get("paper.compare.counted-above") : "";
+        }
         if (cost instanceof AddCost.Costs costs) {
             return phrases.texts().get("paper.compare.cost-to-add-here", Map.of(
                     "low", phrases.money(costs.range().low()), "high", phrases.money(costs.range().high())));

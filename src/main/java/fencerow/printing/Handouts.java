@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Makes a visit's handout: the one way from answers to what is printed, for kiosk and command line alike.
@@ -71,14 +72,19 @@ public record Handouts(Showroom showroom, Phrases phrases, Library library, Impr
         return FIRST_LETTER_LARGE.apply(phrases.texts().locale(), null, phrases.requirement(must));
     }
 
+    /** The first caution of each job, then the second of each and so on: the paper has room for a few only. */
     private List<String> cautions(Needs needs) {
         Set<JobId> wanted = needs.musts().stream()
                 .flatMap(must -> must.why().job().stream())
                 .collect(Collectors.toSet());
-        return showroom.questionnaire().jobs().stream()
+        List<List<String>> byJob = showroom.questionnaire().jobs().stream()
                 .filter(job -> wanted.contains(job.id()))
                 .map(Job::cautions)
-                .flatMap(List::stream)
+                .toList();
+        int most = byJob.stream().mapToInt(List::size).max().orElse(0);
+        return IntStream.range(0, most)
+                .boxed()
+                .flatMap(turn -> byJob.stream().filter(each -> turn < each.size()).map(each -> each.get(turn)))
                 .distinct()
                 .toList();
     }

@@ -42,6 +42,7 @@ final class MatchPlaces {
                 at("results-none", nothingFits(), Place.Results.TOP),
                 at("unit-cannot", nothingFits(), unit("n-203", 0)),
                 at("unit-ready", longDrive(), unit("n-203", 0)),
+                at("unit-ready-drawing", longDrive(), unit("n-203", 0.3)),
                 at("unit-ready-middle", longDrive(), unit("n-203", 0.5)),
                 at("unit-ready-end", longDrive(), unit("n-203", 1)),
                 at("compare", pinned(), Place.SideBySide.TOP),

@@ -14,7 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
-/** The demo showroom as the kiosk shows it, in English and in the pseudo-locale. */
+/** The demo showroom as the kiosk shows it, in its languages and in the pseudo-locale. */
 public final class Rooms {
     /** The PIN of its staff door. */
     public static final String PIN = "2468";

@@ -1,9 +1,10 @@
 package fencerow.kiosk.frame;
 
 /**
- * What staff can do with the kiosk as a whole.
+ * What reaches from a frame to the kiosk as a whole.
  *
- * @param restart reads the content again
- * @param close   ends the kiosk
+ * @param restart reads the content again; for staff
+ * @param close   ends the kiosk; for staff
+ * @param failed  told of each failure that ended a visit; too many in a short time end the process
  */
-public record Doors(Runnable restart, Runnable close) {}
+public record Doors(Runnable restart, Runnable close, Runnable failed) {}

@@ -31,21 +31,23 @@ import javafx.util.Subscription;
  */
 public final class Frame implements Sayings {
     private static final System.Logger LOG = System.getLogger(Frame.class.getName());
-    private static final String OUTLOOK = "outlook";
 
-    private final Premises premises;
+    private Premises premises;
+    private Premises next;
     private final ScreenMaker maker;
     private final BackRoom backRoom;
     private final Doors doors;
     private final Clock clock;
-    private final IdleWatch idle;
+    private IdleWatch idle;
     private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
+    private Optional<Outlook> last = Optional.empty();
     private final StackPane root = new StackPane();
     private final List<Subscription> followed = new ArrayList<>();
     private final Furniture furniture;
     private final Overlays overlays;
-    private final ReadAloud aloud;
+    /** Reading aloud, and what a shopper can do about it. */
+    final ReadAloud aloud;
     private Comfort comfort;
     private long seed;
     private Scale scale;
@@ -54,9 +56,9 @@ public final class Frame implements Sayings {
     private Subscription inScene = Subscription.EMPTY;
 
     /** Furnishes a frame; {@link #show} puts it into a scene. */
-    public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors,
-            Speaker speaker) {
+    public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors, Speaker speaker) {
         this.premises = premises;
+        this.next = premises;
         this.maker = maker;
         this.backRoom = backRoom;
         this.doors = doors;
@@ -69,8 +71,10 @@ public final class Frame implements Sayings {
         this.aloud = new ReadAloud(this, overlays, speaker);
         root.getStyleClass().add(Styles.SHELL);
         root.getChildren().setAll(furniture.node(), overlays.node());
-        var input = new Input(idle, new Strikes(clock, premises.settings().panel().doubleTouch()), furniture, overlays);
+        var strikes = new Strikes(clock, premises.settings().panel().doubleTouch());
+        var input = new Input(() -> idle.touched(), strikes, furniture, overlays);
         root.addEventFilter(InputEvent.ANY, event -> input.watch(event, root, scale));
+        LockDown.on(root);
     }
 
     /** Takes over the scene and shows what passers-by see. */
@@ -88,8 +92,6 @@ public final class Frame implements Sayings {
         inScene.unsubscribe();
     }
 
-    // What screens ask for
-
     /** What the kiosk shows from. */
     public Premises premises() {
         return premises;
@@ -102,8 +104,7 @@ public final class Frame implements Sayings {
 
     /** Sentences in the shopper's language and units. */
     public Phrases phrases() {
-        Quantities quantities = new Quantities(texts().locale(), comfort.metric());
-        return new Phrases(texts(), quantities::show);
+        return new Phrases(texts(), new Quantities(texts().locale(), comfort.metric())::show);
     }
 
     /** The explainers in the shopper's language. */
@@ -154,9 +155,11 @@ public final class Frame implements Sayings {
 
     private void workOut() {
         Visit asked = visit.get();
+        Premises from = premises;
         outlook.set(Optional.empty());
-        backRoom.work(OUTLOOK, () -> Outlook.of(premises.showroom(), asked),
-                result -> outlook.set(Optional.of(result)), this::failed);
+        Optional<Outlook> before = last;
+        backRoom.work("outlook", () -> Outlook.of(from.showroom(), asked, before),
+                result -> outlook.set(last = Optional.of(result)), this::failed);
     }
 
     /** Work off the screen's thread. */
@@ -168,8 +171,6 @@ public final class Frame implements Sayings {
     public <T> void follow(ObservableValue<T> value, Consumer<T> told) {
         followed.add(value.subscribe(told));
     }
-
-    // Where to go
 
     /** Goes on; "back" will lead to where the shopper is now. */
     public void go(Place place) {
@@ -199,11 +200,6 @@ public final class Frame implements Sayings {
         aloud.shown(title, content);
     }
 
-    /** Reading aloud, and what a shopper can do about it. */
-    ReadAloud aloud() {
-        return aloud;
-    }
-
     /** Takes the sheet away, if there is one. */
     public void lift() {
         overlays.lift();
@@ -220,10 +216,13 @@ public final class Frame implements Sayings {
         backRoom.endVisit();
         backRoom.errand(premises.printer()::visitEnded);
         overlays.clear();
+        premises = next;
+        idle = new IdleWatch(clock, premises.settings().idle());
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
         seed = new SplittableRandom(clock.millis()).nextLong();
-        restyle();
+        last = Optional.empty();
+        scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
         open(Trail.startingAt(place));
         workOut();
     }
@@ -233,20 +232,28 @@ public final class Frame implements Sayings {
         Place here = screen.map(Screen::place).orElse(trail.here());
         comfort = next;
         overlays.clear();
-        restyle();
+        scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
         open(trail.instead(here));
     }
 
-    // What the window and the clock bring
+    /** Takes newer premises: at once if nobody is here, else for the next visit. */
+    public void offer(Premises newer) {
+        next = newer;
+        if (isUnattended()) {
+            startOver(new Place.Attract());
+        }
+    }
+
+    /** Whether nobody has started a visit. */
+    boolean isUnattended() {
+        return trail.here() instanceof Place.Attract;
+    }
 
     /** Looks at the clock: asks whether anyone is still here, or ends the visit. */
     public void tick() {
-        if (trail.here() instanceof Place.Attract) {
-            return;
-        }
         boolean nothingToLose = visit.get().equals(Visit.NEW) && comfort.equals(Comfort.usual(premises.settings()))
                 && trail.here() instanceof Place.Home;
-        IdleWatch.State state = idle.state();
+        IdleWatch.State state = isUnattended() ? new IdleWatch.State.Here() : idle.state();
         if (state instanceof IdleWatch.State.Gone || state instanceof IdleWatch.State.Asking && nothingToLose) {
             startOver(new Place.Attract());
         } else if (state instanceof IdleWatch.State.Asking asking) {
@@ -262,23 +269,17 @@ public final class Frame implements Sayings {
         overlays.stopAsking();
     }
 
-    /**
-     * Something went wrong that no screen could deal with: writes it down without a word of the shopper's, ends the
-     * visit.
-     */
+    /** Something went wrong that no screen could deal with: written down without a shopper's words, ends the visit. */
     public void failed(Throwable failure) {
         LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
         startOver(new Place.Attract());
+        doors.failed().run();
     }
 
     private void resized() {
         if (root.getScene() != null && root.getScene().getWidth() > 0 && root.getScene().getHeight() > 0) {
             change(comfort);
         }
-    }
-
-    private void restyle() {
-        scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
     }
 
     private void open(Trail next) {

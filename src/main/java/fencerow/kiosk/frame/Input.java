@@ -10,16 +10,16 @@ import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 
 /** Sees every touch and key before the screen does. */
-record Input(IdleWatch idle, Strikes strikes, Furniture furniture, Overlays overlays) {
+record Input(Runnable touched, Strikes strikes, Furniture furniture, Overlays overlays) {
     void watch(InputEvent event, Pane root, Scale scale) {
         if (event instanceof MouseEvent mouse) {
             strikes.filter(mouse, scale.pixelsPerMillimetre());
         }
         if (event.getEventType() == MouseEvent.MOUSE_PRESSED) {
-            idle.touched();
+            touched.run();
             root.getStyleClass().remove(Styles.BY_KEYS);
         } else if (event instanceof KeyEvent key && key.getEventType() == KeyEvent.KEY_PRESSED) {
-            idle.touched();
+            touched.run();
             List<Node> above = overlays.covers();
             Keys.pressed(key, root.getScene(), above.isEmpty() ? furniture.layers() : above,
                     above.isEmpty() ? furniture.content() : above.get(0));

@@ -42,6 +42,11 @@ public record Premises(
         }
     }
 
+    /** The same, with newer content that is therefore not shown being wrong in these ways. */
+    public Premises withProblems(List<String> others) {
+        return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others);
+    }
+
     Texts texts(String language) {
         return given(texts.get(language), language);
     }

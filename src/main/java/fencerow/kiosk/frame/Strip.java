@@ -89,7 +89,7 @@ final class Strip {
                 () -> frame.change(now.withOtherContrast())));
         all.add(Buttons.quiet(Icon.UNITS, frame.say(now.metric() ? "strip.units-metric" : "strip.units-us"),
                 () -> frame.change(now.withOtherUnits())));
-        all.add(Buttons.quiet(Icon.SPEAK, frame.say("aloud.title"), frame.aloud()::lay));
+        all.add(Buttons.quiet(Icon.SPEAK, frame.say("aloud.title"), frame.aloud::lay));
         all.add(Buttons.quiet(Icon.HELP, frame.say("strip.help"), this::help));
         return all;
     }
