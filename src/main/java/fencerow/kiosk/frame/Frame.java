@@ -197,7 +197,7 @@ public final class Frame implements Sayings {
     /** Lays a sheet over the screen; it can be closed by a touch. */
     public void lay(String title, Node content) {
         overlays.lay(title, content);
-        aloud.shown(title, content);
+        aloud.laid(title, content);
     }
 
     /** Takes the sheet away, if there is one. */
