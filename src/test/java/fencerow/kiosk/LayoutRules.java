@@ -3,11 +3,13 @@ package fencerow.kiosk;
 import fencerow.kiosk.kit.Paragraph;
 import fencerow.kiosk.kit.Scale;
 import fencerow.kiosk.kit.Styles;
+import fencerow.kiosk.kit.TextSize;
 import fencerow.kiosk.kit.Touch;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
@@ -27,7 +29,7 @@ import org.kordamp.ikonli.javafx.FontIcon;
 final class LayoutRules {
     private static final Set<String> FAMILIES = Set.of("Roboto", "Roboto Light", "Roboto Medium");
     private static final Set<String> BIG = Set.of(Styles.PRIMARY, Styles.SECONDARY, Styles.TILE, "door");
-    /** The share of the screen's height above which nothing is to be touched by who cannot reach up. */
+    /** Upright and with words of the usual size, the share of the screen's height above which nothing is to be touched by who cannot reach up. */
     private static final double BEYOND_REACH = 0.15;
     private static final double SLACK = 1.5;
 
@@ -164,7 +166,7 @@ final class LayoutRules {
             broken.add(String.format(Locale.ROOT, "target [%s] is %.1f x %.1f mm", touch.getAccessibleText(),
                     touch.getWidth() / scale.px(1), touch.getHeight() / scale.px(1)));
         }
-        if (cell.lowReach() && visible(touch).getMinY() < BEYOND_REACH * cell.height() && !touch.getStyleClass()
+        if (cell.lowReach() && cell.portrait() && cell.textSize() == TextSize.NORMAL && visible(touch).getMinY() < BEYOND_REACH * cell.height() && !touch.getStyleClass()
                 .contains("attract-touch")) {
             broken.add("target [" + touch.getAccessibleText() + "] is too high up to reach");
         }
@@ -181,6 +183,10 @@ final class LayoutRules {
 
     /** The words that stand on it: what somebody would call it who sees it (WCAG 2.2, 2.5.3). */
     private static List<String> wordsOn(Node node) {
+        if (node instanceof Paragraph paragraph) {
+            return List.of(paragraph.getChildrenUnmodifiable().stream()
+                    .map(run -> ((Text) run).getText()).collect(Collectors.joining()));
+        }
         if (node instanceof Label label) {
             return label.getText().codePoints().anyMatch(Character::isLetter) ? List.of(label.getText()) : List.of();
         }

@@ -24,8 +24,8 @@ public record LiveKiosk(OpenWindow window, HandClock clock, AtomicInteger offers
     public static LiveKiosk of(Openings openings) {
         var clock = new HandClock();
         var offers = new AtomicInteger();
-        var content = new KioskWindow.Content(
-                counting(openings, offers), Screens::make, TroubleView::of, Speaker.NONE);
+        var content = new KioskWindow.Content(counting(openings, offers), Screens::make, TroubleView::of,
+                Speaker.NONE);
         var kiosk = new LiveKiosk(OpenWindow.of(content, clock), clock, offers);
         kiosk.waitFor(() -> kiosk.window().frame().isPresent(), "a first screen");
         return kiosk;

@@ -43,7 +43,8 @@ public final class Frame implements Sayings {
     private final List<Subscription> followed = new ArrayList<>();
     private final Furniture furniture;
     private final Overlays overlays;
-    private final ReadAloud aloud;
+    /** Reading aloud, and what a shopper can do about it. */
+    final ReadAloud aloud;
     private Comfort comfort;
     private long seed;
     private Scale scale;
@@ -67,8 +68,8 @@ public final class Frame implements Sayings {
         this.aloud = new ReadAloud(this, overlays, speaker);
         root.getStyleClass().add(Styles.SHELL);
         root.getChildren().setAll(furniture.node(), overlays.node());
-        var input = new Input(() -> idle.touched(), new Strikes(clock, premises.settings().panel().doubleTouch()),
-                furniture, overlays);
+        var strikes = new Strikes(clock, premises.settings().panel().doubleTouch());
+        var input = new Input(() -> idle.touched(), strikes, furniture, overlays);
         root.addEventFilter(InputEvent.ANY, event -> input.watch(event, root, scale));
         LockDown.on(root);
     }
@@ -193,12 +194,7 @@ public final class Frame implements Sayings {
     /** Lays a sheet over the screen; it can be closed by a touch. */
     public void lay(String title, Node content) {
         overlays.lay(title, content);
-        aloud.shown(title, content);
-    }
-
-    /** Reading aloud, and what a shopper can do about it. */
-    ReadAloud aloud() {
-        return aloud;
+        aloud.laid(title, content);
     }
 
     /** Takes the sheet away, if there is one. */
@@ -221,8 +217,8 @@ public final class Frame implements Sayings {
         idle = new IdleWatch(clock, premises.settings().idle());
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
-        last = Optional.empty();
         seed = new SplittableRandom(clock.millis()).nextLong();
+        last = Optional.empty();
         scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
         open(Trail.startingAt(place));
         workOut();

@@ -5,7 +5,6 @@ import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.Flanks;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Styles;
-import fencerow.kiosk.kit.TextSize;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import java.util.List;
@@ -26,6 +25,8 @@ final class Furniture {
 
     /** Of the screen's height. */
     private static final double BEYOND_REACH = 0.3;
+    /** Of the screen's height that what is shown keeps at the least. */
+    private static final double LEAST_ROOM = 0.4;
 
     private final Frame frame;
     private final BorderPane pane = new BorderPane();
@@ -64,12 +65,17 @@ final class Furniture {
         pane.setCenter(room);
     }
 
-    /** The upper part of the screen, left empty for who cannot reach there. */
+    /** The upper part of the screen, left empty for who cannot reach there, as far as there is room. */
     private Region beyondReach() {
-        Region empty = new Region();
-        boolean roomy = !frame.isLandscape() || frame.comfort().textSize() != TextSize.DOUBLE;
-        empty.setMinHeight(Math.rint(pane.getScene().getHeight() * (roomy ? BEYOND_REACH : BEYOND_REACH / 2)));
-        return empty;
+        return new Region() {
+            @Override
+            protected double computePrefHeight(double width) {
+                double height = pane.getHeight();
+                double room = Math.max(LEAST_ROOM * height, pane.getCenter().minHeight(pane.getWidth()));
+                double rest = height - pane.getBottom().prefHeight(pane.getWidth()) - room;
+                return Math.rint(Math.max(0, Math.min(BEYOND_REACH * height, rest)));
+            }
+        };
     }
 
     /** The search, but on the search itself. */

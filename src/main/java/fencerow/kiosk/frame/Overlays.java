@@ -66,7 +66,7 @@ final class Overlays {
             card.setAlignment(Pos.TOP_LEFT);
             question = Optional.of(covering(frame, card, frame.say("idle.stay"), frame::stay));
             refresh();
-            frame.aloud().alert(frame.say("idle.ask") + " " + frame.say("idle.why"));
+            frame.aloud.alert(frame.say("idle.ask") + " " + frame.say("idle.why"));
         }
         seconds.setText(frame.say("idle.seconds", Map.of("count", secondsLeft)));
     }

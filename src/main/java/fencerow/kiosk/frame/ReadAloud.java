@@ -26,6 +26,9 @@ final class ReadAloud {
     private Optional<Screen> screen = Optional.empty();
     private List<String> lines = List.of();
     private int next;
+    private List<String> held = List.of();
+    private int heldAt;
+    private boolean holding;
     private boolean on;
     private boolean broken;
 
@@ -38,11 +41,25 @@ final class ReadAloud {
     /** Another screen is to be read. */
     void shown(Screen next) {
         screen = Optional.of(next);
+        holding = false;
         shown(next.title(), next.view());
     }
 
-    /** Something else is to be read, such as a sheet. */
-    void shown(String title, Node content) {
+    /** A sheet over the screen is to be read; the screen can be gone on with later. */
+    void laid(String title, Node content) {
+        hold();
+        shown(title, content);
+    }
+
+    private void hold() {
+        if (!holding) {
+            held = lines;
+            heldAt = next;
+            holding = true;
+        }
+    }
+
+    private void shown(String title, Node content) {
         frame.backRoom().cancel(DESK);
         lines = on ? Spoken.of(frame, title, content) : List.of();
         next = 0;
@@ -68,6 +85,7 @@ final class ReadAloud {
         on = false;
         loudness = Loudness.NORMAL;
         lines = List.of();
+        held = List.of();
         screen = Optional.empty();
     }
 
@@ -90,6 +108,7 @@ final class ReadAloud {
     /** The sheet with everything that can be done about it. */
     void lay() {
         frame.backRoom().cancel(DESK);
+        hold();
         overlays.lay(frame.say("aloud.title"), speaker.isThere() && !broken ? controls() : missing());
     }
 
@@ -122,11 +141,10 @@ final class ReadAloud {
 
     /** From where it was; the sheet hid the screen but did not change it. */
     private void resume() {
-        List<String> before = lines;
-        int at = next;
         frame.lift();
-        lines = before;
-        next = at;
+        lines = held;
+        next = heldAt;
+        holding = false;
         goOn();
     }
 

@@ -89,7 +89,6 @@ final class Strip {
                 () -> frame.change(now.withOtherContrast())));
         all.add(Buttons.quiet(Icon.UNITS, frame.say(now.metric() ? "strip.units-metric" : "strip.units-us"),
                 () -> frame.change(now.withOtherUnits())));
-        all.add(Buttons.quiet(Icon.SPEAK, frame.say("aloud.title"), frame.aloud()::lay));
         all.add(Buttons.quiet(Icon.HELP, frame.say("strip.help"), this::help));
         return all;
     }
@@ -100,6 +99,7 @@ final class Strip {
                 Words.body(frame.say("help." + frame.here().key())),
                 Words.body(frame.say("help.strip")),
                 Words.small(frame.say("help.privacy")),
+                Buttons.secondary(Icon.SPEAK, frame.say("aloud.title"), frame.aloud::lay),
                 Buttons.secondary(Icon.LOWER, frame.say(low ? "low-reach.off" : "low-reach.on"),
                         () -> frame.change(frame.comfort().withOtherReach())),
                 Buttons.quiet(Icon.STAFF, frame.say("help.staff-door"), () -> frame.go(new Place.Staff()))));

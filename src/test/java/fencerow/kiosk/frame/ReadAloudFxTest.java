@@ -53,8 +53,13 @@ class ReadAloudFxTest {
         return said.stream().map(Said::words).toList();
     }
 
-    private void turnOn(Shown shown) {
+    private static void openAloud(Shown shown) {
+        shown.touch("Help");
         shown.touch("Read aloud");
+    }
+
+    private void turnOn(Shown shown) {
+        openAloud(shown);
         shown.touch("Read to me");
     }
 
@@ -114,13 +119,13 @@ class ReadAloudFxTest {
             turnOn(shown);
             say(workers, 2);
             List<String> begun = words();
-            shown.touch("Read aloud");
+            openAloud(shown);
             say(workers, 3);
             assertEquals(begun, words(), "paused");
             shown.touch("Go on");
             say(workers, 1);
             assertEquals(3, said.size());
-            shown.touch("Read aloud");
+            openAloud(shown);
             shown.touch("Say it again");
             say(workers, 1);
             assertEquals(said.get(0), said.get(3));
@@ -144,7 +149,7 @@ class ReadAloudFxTest {
     void loudnessGoesByStepsAndWithTheVisit() {
         with(voice, Runnable::run, shown -> {
             turnOn(shown);
-            shown.touch("Read aloud");
+            openAloud(shown);
             for (int i = 0; i < 9; i++) {
                 shown.touch("Louder");
             }
@@ -188,7 +193,7 @@ class ReadAloudFxTest {
                 if (speaker.isThere()) {
                     turnOn(shown);
                 }
-                shown.touch("Read aloud");
+                openAloud(shown);
                 assertTrue(labels(shown.scene().getRoot(), new ArrayList<>())
                         .contains(shown.frame().say("aloud.missing")));
                 shown.touch("Close");
