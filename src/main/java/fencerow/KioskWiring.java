@@ -27,16 +27,31 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.UnaryOperator;
 
 /**
- * Wires the kiosk: content that can be shown, search and paper over it.
- *
- * @param clock      tells when nobody is here any more, and dates lists
- * @param window     {@code WxH} for an ordinary window; blank for full screen
- * @param dataFolder where the last good content is kept
+ * Wires the kiosk: content that can be shown, the units of the stock book, search and paper over it.
  */
-record KioskWiring(Clock clock, String window, Path dataFolder) implements KioskLauncher {
+final class KioskWiring implements KioskLauncher {
     private static final System.Logger LOG = System.getLogger(KioskWiring.class.getName());
+
+    private final Clock clock;
+    private final String window;
+    private final UnaryOperator<Path> dataFolder;
+    private Optional<StockRoom> room = Optional.empty();
+
+    /**
+     * Wires nothing yet.
+     *
+     * @param clock      tells when nobody is here any more, and dates lists
+     * @param window     {@code WxH} for an ordinary window; blank for full screen
+     * @param dataFolder where the database and the last good content are kept, by the configuration's folder
+     */
+    KioskWiring(Clock clock, String window, UnaryOperator<Path> dataFolder) {
+        this.clock = clock;
+        this.window = window;
+        this.dataFolder = dataFolder;
+    }
 
     @Override
     public int launch(Folders folders) throws NoScreenException {
@@ -45,32 +60,58 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
         } catch (UnsupportedOperationException e) {
             throw new NoScreenException("there is no screen to show the kiosk on (" + e.getMessage()
                     + "); start it where a desktop runs");
+        } finally {
+            close();
         }
         return 0;
     }
 
-    /** Reads the content; where it is broken, what was last good is shown and staff see what is wrong. */
-    Opening open(Folders folders) {
-        var lastGood = new LastGoodContent(dataFolder.resolve("last-good"));
-        Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
-        if (reading instanceof Reading.Bad<Content> bad) {
-            return fallBack(lastGood, bad.problems().stream().map(Problem::toString).toList(), folders);
-        }
-        Content content = ((Reading.Good<Content>) reading).content();
+    /** Closes the database. */
+    synchronized void close() {
+        room.ifPresent(StockRoom::close);
+        room = Optional.empty();
+    }
+
+    /**
+     * Reads the content; where it is broken, what was last good is shown and staff see what is wrong. The database is
+     * opened meanwhile, and brought up to date if it must be.
+     */
+    synchronized Opening open(Folders folders) {
+        close();
+        Path data = dataFolder.apply(folders.config());
+        var opened = CompletableFuture.supplyAsync(() -> StockRoom.open(data, clock));
         try {
-            Premises premises = premises(content, folders.config(), List.of(), folders);
-            keep(lastGood, content, folders);
-            return new Opening.Open(premises);
-        } catch (UncheckedIOException | IllegalArgumentException e) {
-            return fallBack(lastGood, List.of(String.valueOf(e.getMessage())), folders);
+            return open(folders, data, opened);
+        } finally {
+            room = Optional.of(opened.join());
         }
     }
 
-    private Opening fallBack(LastGoodContent lastGood, List<String> problems, Folders folders) {
+    private Opening open(Folders folders, Path data, CompletableFuture<StockRoom> stock) {
+        var lastGood = new LastGoodContent(data.resolve("last-good"));
+        Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
+        if (reading instanceof Reading.Bad<Content> bad) {
+            return fallBack(lastGood, bad.problems().stream().map(Problem::toString).toList(), folders, data, stock);
+        }
+        Content content = ((Reading.Good<Content>) reading).content();
+        try {
+            Optional<Path> list = Optional.of(folders.config().resolve("stock.csv"));
+            Premises premises = stocked(new Shown(content, folders.config(), list, List.of()), folders, data,
+                    stock.join());
+            keep(lastGood, content, folders);
+            return new Opening.Open(premises);
+        } catch (UncheckedIOException | IllegalArgumentException e) {
+            return fallBack(lastGood, List.of(String.valueOf(e.getMessage())), folders, data, stock);
+        }
+    }
+
+    private Opening fallBack(LastGoodContent lastGood, List<String> problems, Folders folders, Path data,
+            CompletableFuture<StockRoom> stock) {
         Optional<LastGoodContent.Kept> kept = lastGood.find();
         if (kept.isPresent()) {
             try {
-                return new Opening.Open(premises(kept.get().content(), kept.get().config(), problems, folders));
+                var shown = new Shown(kept.get().content(), kept.get().config(), Optional.empty(), problems);
+                return new Opening.Open(stocked(shown, folders, data, stock.join()));
             } catch (UncheckedIOException | IllegalArgumentException e) {
                 LOG.log(System.Logger.Level.WARNING, "The last good content cannot be shown any more", e);
             }
@@ -86,20 +127,39 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
         }
     }
 
+    /**
+     * What is shown, whatever the stock.
+     *
+     * @param config   the configuration's folder
+     * @param list     the stock list that is watched; empty where the content is not the newest
+     * @param problems for staff
+     */
+    private record Shown(Content content, Path config, Optional<Path> list, List<String> problems) {}
+
     /** Throws as {@link PrintShop#of} does, and an IllegalArgumentException if the language is not offered. */
-    private Premises premises(Content read, Path config, List<String> problems, Folders folders) {
+    private Premises stocked(Shown shown, Folders folders, Path data, StockRoom stock) {
         boolean pseudo = folders.language().equals(Optional.of(PseudoLocale.LANGUAGE));
-        Content content = pseudo ? read.withPseudoLocale() : read;
+        Content content = pseudo ? shown.content().withPseudoLocale() : shown.content();
         Settings settings = folders.language().map(content.settings()::startingIn).orElse(content.settings());
-        return new Premises(
+        Premises asRead = new Premises(
                 content.showroom(),
                 content.texts(),
                 content.libraries(),
                 settings,
                 search(content),
-                new KioskPrinter(PrintShop.of(content, config, clock), settings.paper(), dataFolder, clock),
+                new KioskPrinter(PrintShop.of(content, shown.config(), clock), settings.paper(), data, clock),
                 content.version(),
-                problems);
+                shown.problems(),
+                Optional::empty);
+        // Another stock list, asked for by name, is shown as it is.
+        return folders.stock().isPresent() ? asRead : withUnits(asRead, content, shown.list(), stock);
+    }
+
+    private static Premises withUnits(Premises asRead, Content content, Optional<Path> list, StockRoom stock) {
+        StockRoom.Stocked now = stock.look(content, list);
+        return asRead.with(now.units(), now.problems(), () -> stock.state(list).equals(now.state())
+                ? Optional.empty()
+                : Optional.of(withUnits(asRead, content, list, stock)));
     }
 
     /** The index is made while the first screen is up; the first search waits for it if it must. */

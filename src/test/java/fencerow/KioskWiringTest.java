@@ -55,7 +55,7 @@ class KioskWiringTest {
     }
 
     private Opening open(Folders from) {
-        return new KioskWiring(CLOCK, "", folder.resolve("data")).open(from);
+        return new KioskWiring(CLOCK, "", config -> folder.resolve("data")).open(from);
     }
 
     private Premises premises() {

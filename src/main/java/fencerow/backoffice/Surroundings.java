@@ -3,6 +3,7 @@ package fencerow.backoffice;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.function.UnaryOperator;
 
 /**
  * What the command line is given by whoever runs it.
@@ -10,7 +11,10 @@ import java.time.Clock;
  * @param home  the folder below which content and configuration are, unless told otherwise
  * @param clock dates printed lists
  * @param kiosk opens the kiosk
+ * @param dataFolder where what must not be lost is kept, by the configuration's folder
  * @param out   where results go
  * @param err   where complaints go
  */
-public record Surroundings(Path home, Clock clock, KioskLauncher kiosk, PrintWriter out, PrintWriter err) {}
+public record Surroundings(
+        Path home, Clock clock, KioskLauncher kiosk, UnaryOperator<Path> dataFolder, PrintWriter out,
+        PrintWriter err) {}

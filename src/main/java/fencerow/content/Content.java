@@ -20,6 +20,7 @@ import java.util.Map;
  * @param settings  what the showroom sets
  * @param aliases   the topic that each of shoppers' own words means; for the search, never shown
  * @param places    where each record was written
+ * @param units     works out what rows of a stock list come to
  * @param version   changes whenever a source file does: the first 8 hex digits of a SHA-256 over all of them
  */
 public record Content(
@@ -29,6 +30,7 @@ public record Content(
         Settings settings,
         Map<String, TopicId> aliases,
         Places places,
+        UnitReader units,
         String version) {
     /** Copies the maps. */
     public Content {
@@ -69,7 +71,7 @@ public record Content(
         List<String> languages = new ArrayList<>(settings.languages());
         languages.add(PseudoLocale.LANGUAGE);
         var offered = new Settings(settings.name(), languages, settings.metric(), settings.idle(), settings.panel(),
-                settings.paper(), settings.pin(), settings.dataFolder());
-        return new Content(showroom, moreTexts, moreLibraries, offered, aliases, places, version);
+                settings.paper(), settings.pin());
+        return new Content(showroom, moreTexts, moreLibraries, offered, aliases, places, units, version);
     }
 }

@@ -44,7 +44,7 @@ public final class ContentReader {
         var drawings = new PictureReader(sources, ids, problems);
         drawings.declare();
 
-        StockReader.Fees fees = settings.map(SettingsReader.Set::fees).orElse(StockReader.Fees.NONE);
+        UnitReader.Fees fees = settings.map(SettingsReader.Set::fees).orElse(UnitReader.Fees.NONE);
         Trade read = trade.read(fees);
         Map<String, Library> libraries = words.libraries(languages, read.features());
         libraries.putAll(words.otherWords(languages));
@@ -64,7 +64,8 @@ public final class ContentReader {
                 texts.put(language, words.texts(language, settings.get().strip().getOrDefault(language, ""))));
         Settings set = settings.get().settings();
         var good = new Content(
-                read.showroom(settings.get()), texts, libraries, set, aliases, ids.places(), sources.version());
+                read.showroom(settings.get()), texts, libraries, set, aliases, ids.places(), read.unitReader(),
+                sources.version());
         boolean pseudo = set.languages().contains(PseudoLocale.LANGUAGE);
         return new Reading.Good<>(pseudo ? good.withPseudoLocale() : good, problems.warnings());
     }

@@ -28,7 +28,7 @@ final class SettingsReader {
      * @param weights how much relevance counts
      * @param fees    price lines that stock leaves empty
      */
-    record Set(Settings settings, Map<String, String> strip, Weights weights, StockReader.Fees fees) {}
+    record Set(Settings settings, Map<String, String> strip, Weights weights, UnitReader.Fees fees) {}
 
     private enum Measures { us, metric }
 
@@ -49,8 +49,9 @@ final class SettingsReader {
         Duration resetAfter = seconds(idle.amount("reset-after", Dimension.TIME));
         Settings.PaperSettings paper = paper(map);
         String pin = pin(map);
-        String dataFolder = map.text("data-folder");
-        StockReader.Fees fees = fees(map);
+        // Used before this file is read as a whole, see DataFolder; here only its place among the keys is held.
+        map.findText("data-folder");
+        UnitReader.Fees fees = fees(map);
         Optional<Weights> weights = weights(map);
         Optional<Settings.Panel> panel = top.problems().make(map.placeOf("panel"), before, () ->
                 new Settings.Panel(diagonal.si()));
@@ -60,7 +61,7 @@ final class SettingsReader {
             return Optional.empty();
         }
         return top.problems().make(map.place(), before, () -> new Set(
-                new Settings(name, languages, metric, waits.get(), panel.get(), paper, pin, dataFolder),
+                new Settings(name, languages, metric, waits.get(), panel.get(), paper, pin),
                 strip, weights.get(), fees));
     }
 
@@ -103,9 +104,9 @@ final class SettingsReader {
         return pin.findText("demo").or(() -> pin.findText("hash")).orElse("");
     }
 
-    private static StockReader.Fees fees(YamlMap map) {
+    private static UnitReader.Fees fees(YamlMap map) {
         YamlMap fees = map.map("fees", "freight", "setup", "paperwork");
-        return new StockReader.Fees(money(fees, "freight"), money(fees, "setup"), money(fees, "paperwork"));
+        return new UnitReader.Fees(money(fees, "freight"), money(fees, "setup"), money(fees, "paperwork"));
     }
 
     private static Money money(YamlMap map, String key) {

@@ -29,7 +29,8 @@ record Trade(
         List<Job> jobs,
         List<QuizQuestion> quiz,
         List<LineTemplate> lines,
-        List<Unit> units) {
+        List<Unit> units,
+        UnitReader unitReader) {
 
     /** The showroom they make, once none is missing. */
     Showroom showroom(SettingsReader.Set set) {

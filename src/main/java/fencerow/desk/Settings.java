@@ -15,7 +15,6 @@ import java.util.Optional;
  * @param panel      the screen's size
  * @param paper      how and where lists are printed
  * @param pin        opens the staff area; hashed, or plain in a demo
- * @param dataFolder where the kiosk keeps what it learns and the last good content
  */
 public record Settings(
         String name,
@@ -24,8 +23,7 @@ public record Settings(
         Idle idle,
         Panel panel,
         PaperSettings paper,
-        String pin,
-        String dataFolder) {
+        String pin) {
     /** @throws IllegalArgumentException if no language is offered */
     public Settings {
         languages = List.copyOf(languages);
@@ -51,7 +49,7 @@ public record Settings(
                     "language [" + language + "] is not offered; use one of " + String.join(", ", languages));
         }
         order.add(0, language);
-        return new Settings(name, order, metric, idle, panel, paper, pin, dataFolder);
+        return new Settings(name, order, metric, idle, panel, paper, pin);
     }
 
     /**

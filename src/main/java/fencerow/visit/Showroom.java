@@ -50,6 +50,11 @@ public record Showroom(
         units = List.copyOf(units);
     }
 
+    /** The same with other units. */
+    public Showroom with(List<Unit> other) {
+        return new Showroom(catalogue, questionnaire, quiz, composer, weights, other);
+    }
+
     /** What the answers ask for, must-haves set aside left out. */
     public Needs needs(Visit visit) {
         Needs all = questionnaire.needs(visit.answers());

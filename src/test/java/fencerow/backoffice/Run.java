@@ -49,13 +49,18 @@ record Run(int code, String out, String err, List<Folders> launched) {
             .build();
 
     static Run of(String... arguments) {
+        return in(Path.of("there is no such data folder"), arguments);
+    }
+
+    /** One that may keep something in a folder. */
+    static Run in(Path data, String... arguments) {
         var out = new StringWriter();
         var err = new StringWriter();
         List<Folders> launched = new ArrayList<>();
         var surroundings = new Surroundings(Path.of(""), CLOCK, folders -> {
             launched.add(folders);
             return FencerowCommand.FINE;
-        }, new PrintWriter(out), new PrintWriter(err));
+        }, config -> data, new PrintWriter(out), new PrintWriter(err));
         int code = FencerowCommand.run(surroundings, arguments);
         return new Run(code, out.toString(), err.toString(), launched);
     }

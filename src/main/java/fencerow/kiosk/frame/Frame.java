@@ -35,10 +35,11 @@ public final class Frame {
     private static final System.Logger LOG = System.getLogger(Frame.class.getName());
     private static final String OUTLOOK = "outlook";
 
-    private final Premises premises;
+    private Premises premises;
     private final ScreenMaker maker;
     private final BackRoom backRoom;
     private final Doors doors;
+    private final StockWatch stock;
     private final IdleWatch idle;
     private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
@@ -58,6 +59,7 @@ public final class Frame {
         this.maker = maker;
         this.backRoom = backRoom;
         this.doors = doors;
+        this.stock = new StockWatch(clock, backRoom);
         this.idle = new IdleWatch(clock, premises.settings().idle());
         this.comfort = Comfort.usual(premises.settings());
         this.scale = new Scale(1, TextSize.NORMAL);
@@ -88,8 +90,6 @@ public final class Frame {
             idle.touched();
         }
     }
-
-    // What screens ask for
 
     /** What the kiosk shows from. */
     public Premises premises() {
@@ -175,8 +175,6 @@ public final class Frame {
         followed.add(value.subscribe(told));
     }
 
-    // Where to go
-
     /** Goes on; "back" will lead to where the shopper is now. */
     public void go(Place place) {
         Place left = screen.map(Screen::place).orElse(trail.here());
@@ -223,6 +221,15 @@ public final class Frame {
         restyle();
         open(Trail.startingAt(place));
         workOut();
+        stock.look(premises, this::takeOver);
+    }
+
+    /** New stock is shown from the next shopper on: what one has seen does not change under their eyes. */
+    private void takeOver(Premises newer) {
+        if (trail.here() instanceof Place.Attract) {
+            premises = newer;
+            workOut();
+        }
     }
 
     /** Shows everything another way, the shopper staying where they are. */
@@ -234,12 +241,10 @@ public final class Frame {
         open(trail.instead(here));
     }
 
-    // What the window and the clock bring
-
     /** Looks at the clock: asks whether anyone is still here, or ends the visit. */
     public void tick() {
-        boolean started = !(trail.here() instanceof Place.Attract);
-        if (!started) {
+        if (trail.here() instanceof Place.Attract) {
+            stock.lookAgain(premises, this::takeOver);
             return;
         }
         boolean nothingToLose = visit.get().equals(Visit.NEW) && comfort.equals(Comfort.usual(premises.settings()))
@@ -260,10 +265,7 @@ public final class Frame {
         overlays.stopAsking();
     }
 
-    /**
-     * Something went wrong that no screen could deal with: writes it down without a word of the shopper's, ends the
-     * visit.
-     */
+    /** Something went wrong that no screen could deal with: writes it down without a shopper's word, ends the visit. */
     public void failed(Throwable failure) {
         LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
         startOver(new Place.Attract());

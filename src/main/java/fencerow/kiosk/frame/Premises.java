@@ -2,10 +2,14 @@ package fencerow.kiosk.frame;
 
 import fencerow.desk.Settings;
 import fencerow.explainers.Library;
+import fencerow.stock.Unit;
 import fencerow.visit.Showroom;
 import fencerow.wording.Texts;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param printer        of lists
  * @param contentVersion printed on lists and shown to staff
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
+ * @param newer          what is to be shown in place of this, where stock has changed meanwhile; takes long
  */
 public record Premises(
         Showroom showroom,
@@ -28,7 +33,8 @@ public record Premises(
         Search search,
         ListPrinter printer,
         String contentVersion,
-        List<String> problems) {
+        List<String> problems,
+        Supplier<Optional<Premises>> newer) {
     /** @throws IllegalArgumentException if an offered language has no words or no explainers */
     public Premises {
         texts = Map.copyOf(texts);
@@ -40,6 +46,17 @@ public record Premises(
                         + (texts.containsKey(language) ? "explainers" : "words") + "; add them or do not offer it");
             }
         }
+    }
+
+    /**
+     * The same with other units.
+     *
+     * @param more problems, besides those there are
+     */
+    public Premises with(List<Unit> units, List<String> more, Supplier<Optional<Premises>> then) {
+        List<String> all = new ArrayList<>(problems);
+        all.addAll(more);
+        return new Premises(showroom.with(units), texts, libraries, settings, search, printer, contentVersion, all, then);
     }
 
     Texts texts(String language) {
