@@ -150,14 +150,15 @@ final class KioskWiring implements KioskLauncher {
                 new KioskPrinter(PrintShop.of(content, shown.config(), clock), settings.paper(), data, clock),
                 content.version(),
                 shown.problems(),
-                Optional::empty);
+                Optional::empty,
+                stock::ended);
         // Another stock list, asked for by name, is shown as it is.
         return folders.stock().isPresent() ? asRead : withUnits(asRead, content, shown.list(), stock);
     }
 
     private static Premises withUnits(Premises asRead, Content content, Optional<Path> list, StockRoom stock) {
         StockRoom.Stocked now = stock.look(content, list);
-        return asRead.with(now.units(), now.problems(), () -> stock.state(list).equals(now.state())
+        return asRead.with(now.showroom(), now.problems(), () -> stock.state(list).equals(now.state())
                 ? Optional.empty()
                 : Optional.of(withUnits(asRead, content, list, stock)));
     }

@@ -15,8 +15,8 @@ import java.util.function.UnaryOperator;
  *
  * <p>System properties: {@code fencerow.home}, the folder below which {@code content} and {@code kiosk-config} are (the
  * working directory if not set); {@code fencerow.window}, {@code WxH} to run the kiosk in an ordinary window;
- * {@code fencerow.data}, where the kiosk keeps what it must not lose (what {@code data-folder} in the configuration says
- * if not set).
+ * {@code fencerow.data}, where the kiosk keeps what it must not lose (what {@code data-folder} in the configuration
+ * says if not set).
  */
 public final class Main {
     private Main() {}

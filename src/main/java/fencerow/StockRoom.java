@@ -3,13 +3,18 @@ package fencerow;
 import fencerow.content.Content;
 import fencerow.content.StockFile;
 import fencerow.content.UnitReader;
+import fencerow.desk.Counter;
 import fencerow.desk.NotKeptException;
 import fencerow.desk.StockBook;
 import fencerow.desk.StockRow;
+import fencerow.desk.Tally;
+import fencerow.desk.VisitBook;
 import fencerow.storage.Store;
 import fencerow.storage.UnusableStoreException;
-import fencerow.stock.Unit;
+import fencerow.terms.AnswerCount;
+import fencerow.terms.QuestionId;
 import fencerow.terms.UnitId;
+import fencerow.visit.Showroom;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,14 +34,17 @@ import java.util.Optional;
  * has changed. Without a database, the stock list alone.
  */
 final class StockRoom implements AutoCloseable {
+    private static final System.Logger LOG = System.getLogger(StockRoom.class.getName());
     private static final String LAST_TAKEN = "stock-list";
 
     private final Optional<Store> store;
+    private final Optional<VisitBook> visits;
     private final List<String> notices;
     private final Clock clock;
 
     private StockRoom(Optional<Store> store, List<String> notices, Clock clock) {
         this.store = store;
+        this.visits = store.map(open -> new VisitBook(open.journal(), clock));
         this.notices = List.copyOf(notices);
         this.clock = clock;
     }
@@ -60,11 +68,11 @@ final class StockRoom implements AutoCloseable {
     /**
      * What is there to show now.
      *
-     * @param units    that can be bought, in the order of the stock list
+     * @param showroom with the units that can be bought, and what shoppers answered in the quiz of late
      * @param problems for staff
      * @param state    equal as long as nothing has changed
      */
-    record Stocked(List<Unit> units, List<String> problems, String state) {}
+    record Stocked(Showroom showroom, List<String> problems, String state) {}
 
     /**
      * Looks what is there.
@@ -75,7 +83,7 @@ final class StockRoom implements AutoCloseable {
     Stocked look(Content content, Optional<Path> list) {
         List<String> problems = new ArrayList<>(notices);
         if (store.isEmpty()) {
-            return new Stocked(content.showroom().units(), problems, "");
+            return new Stocked(content.showroom(), problems, "");
         }
         StockBook book = store.get().stock();
         try {
@@ -87,10 +95,33 @@ final class StockRoom implements AutoCloseable {
                     .toList();
             UnitReader.Booked booked = content.units().read(rows);
             booked.problems().forEach(problem -> problems.add(problem.toString()));
-            return new Stocked(booked.units(), problems, state(list));
+            Showroom showroom = content.showroom().with(booked.units()).learned(answers(today, content.showroom()));
+            return new Stocked(showroom, problems, state(list));
         } catch (NotKeptException e) {
             problems.add(String.valueOf(e.getMessage()));
-            return new Stocked(content.showroom().units(), problems, "");
+            return new Stocked(content.showroom(), problems, "");
+        }
+    }
+
+    /** How each quiz question was answered in the last year. */
+    private Map<QuestionId, AnswerCount> answers(LocalDate today, Showroom showroom) {
+        Tally year = store.orElseThrow().journal().sum(today.minusYears(1), today);
+        Map<QuestionId, AnswerCount> answers = new HashMap<>();
+        showroom.quiz().questions().forEach(question -> {
+            String id = question.id().value();
+            long wrong = year.count(Counter.Kind.BELIEF_WRONG, id);
+            long other = year.count(Counter.Kind.BELIEF_RIGHT, id) + year.count(Counter.Kind.BELIEF_UNSURE, id);
+            answers.put(question.id(), new AnswerCount(wrong + other, wrong));
+        });
+        return answers;
+    }
+
+    /** A visit ended. Counts that cannot be kept now are kept with those of the next visits. */
+    void ended(Tally visit) {
+        try {
+            visits.ifPresent(book -> book.ended(visit));
+        } catch (NotKeptException e) {
+            LOG.log(System.Logger.Level.WARNING, "Counts of visits could not be written yet", e);
         }
     }
 

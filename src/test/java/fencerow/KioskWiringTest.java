@@ -5,11 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.backoffice.Folders;
+import fencerow.desk.Edit;
+import fencerow.desk.Sale;
+import fencerow.desk.StockEntry;
 import fencerow.kiosk.frame.Comfort;
 import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.kit.TextSize;
+import fencerow.storage.Store;
+import fencerow.terms.Money;
+import fencerow.terms.UnitId;
 import fencerow.visit.Visit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -17,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
@@ -119,5 +126,44 @@ class KioskWiringTest {
         assertEquals("qps", premises.settings().languages().get(0));
         List<String> problems = assertInstanceOf(Opening.Closed.class, open(unknown)).problems();
         assertTrue(problems.get(0).contains("[tlh] is not offered; use one of en"), problems.toString());
+    }
+
+    private static List<String> ids(Premises premises) {
+        return premises.showroom().units().stream().map(unit -> unit.id().value()).toList();
+    }
+
+    @Test
+    void stockIsTakenInOnceAndAgainWhenItsFileChangesAndSoldUnitsAreNotShown() throws Exception {
+        Premises first = premises();
+        List<String> all = ids(first);
+        assertEquals(Optional.empty(), first.newer().get());
+        try (Store store = Store.open(folder.resolve("data"), CLOCK)) {
+            StockEntry unit = store.stock().find(new UnitId("n-201")).orElseThrow();
+            store.stock().edit(Edit.sale(unit, new Sale.Sold(LocalDate.parse("2026-05-04"))));
+        }
+
+        Premises second = first.newer().get().orElseThrow();
+        assertEquals(all.subList(1, all.size()), ids(second));
+        assertEquals(ids(second), ids(premises()));
+
+        spoil("stock.csv", "n-202,nettle-24,new,2026,1,in-stock,,17900", "n-202,nettle-24,new,2026,1,in-stock,,18888");
+        Premises third = second.newer().get().orElseThrow();
+        assertEquals(ids(second), ids(third));
+        assertEquals(Money.ofDollars(18_888), third.showroom().units().get(0).price().asking());
+
+        spoil("stock.csv", ",18888,", ",none,");
+        Premises fourth = third.newer().get().orElseThrow();
+        assertEquals(third.showroom().units(), fourth.showroom().units());
+        assertTrue(fourth.problems().toString().contains("the stock list was not taken in"),
+                fourth.problems().toString());
+    }
+
+    @Test
+    void aKioskWithoutADatabaseShowsTheStockListAndTellsStaff() throws IOException {
+        Files.writeString(folder.resolve("data"), "a file where the folder should be");
+        Premises premises = premises();
+        assertEquals("n-201", ids(premises).get(0));
+        assertTrue(premises.problems().get(0).contains("changes of the stock cannot be kept"),
+                premises.problems().toString());
     }
 }

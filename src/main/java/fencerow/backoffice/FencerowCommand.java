@@ -92,6 +92,7 @@ public final class FencerowCommand implements Callable<Integer> {
                 .addSubcommand(new CommandLine(new StockCommand())
                         .addSubcommand(new StockImportCommand(top))
                         .addSubcommand(new StockExportCommand(top)))
+                .addSubcommand(new PinCommand(top))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .setOut(surroundings.out())
                 .setErr(surroundings.err())

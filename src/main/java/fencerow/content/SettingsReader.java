@@ -1,6 +1,7 @@
 package fencerow.content;
 
 import fencerow.checklist.Weights;
+import fencerow.desk.Pin;
 import fencerow.desk.Settings;
 import fencerow.terms.Amount;
 import fencerow.terms.Dimension;
@@ -16,7 +17,6 @@ import java.util.regex.Pattern;
 /** Reads {@code showroom.yaml}. */
 final class SettingsReader {
     private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8})*");
-    private static final Pattern DEMO_PIN = Pattern.compile("\\d{4,8}");
     private static final int MOST_LINES = 100;
 
     private SettingsReader() {}
@@ -48,7 +48,7 @@ final class SettingsReader {
         Duration warnAfter = seconds(idle.amount("warn-after", Dimension.TIME));
         Duration resetAfter = seconds(idle.amount("reset-after", Dimension.TIME));
         Settings.PaperSettings paper = paper(map);
-        String pin = pin(map);
+        Optional<Pin> pin = pin(map);
         // Used before this file is read as a whole, see DataFolder; here only its place among the keys is held.
         map.findText("data-folder");
         UnitReader.Fees fees = fees(map);
@@ -57,11 +57,11 @@ final class SettingsReader {
                 new Settings.Panel(diagonal.si()));
         Optional<Settings.Idle> waits = top.problems().make(map.placeOf("idle"), before, () ->
                 new Settings.Idle(warnAfter, resetAfter));
-        if (panel.isEmpty() || waits.isEmpty() || weights.isEmpty()) {
+        if (panel.isEmpty() || waits.isEmpty() || weights.isEmpty() || pin.isEmpty()) {
             return Optional.empty();
         }
         return top.problems().make(map.place(), before, () -> new Set(
-                new Settings(name, languages, metric, waits.get(), panel.get(), paper, pin),
+                new Settings(name, languages, metric, waits.get(), panel.get(), paper, pin.get()),
                 strip, weights.get(), fees));
     }
 
@@ -92,16 +92,18 @@ final class SettingsReader {
                 printer, folder, letter, list.whole("page-one", 1, MOST_LINES), list.whole("walk-away", 0, MOST_LINES));
     }
 
-    private static String pin(YamlMap map) {
+    private static Optional<Pin> pin(YamlMap map) {
         YamlMap pin = map.map("pin", "demo", "hash");
         if (map.has("pin") && pin.has("demo") == pin.has("hash")) {
             map.problems().error(pin.place(), "the PIN is given not at all or twice", "write either hash or demo");
-            return "";
+            return Optional.empty();
         }
-        if (pin.has("demo") && !DEMO_PIN.matcher(pin.text("demo")).matches()) {
+        int before = map.problems().count();
+        if (pin.has("demo") && !Pin.DIGITS.matcher(pin.text("demo")).matches()) {
             map.problems().error(pin.placeOf("demo"), "the demo PIN is not 4 to 8 digits", "write them in quotes");
         }
-        return pin.findText("demo").or(() -> pin.findText("hash")).orElse("");
+        String text = pin.findText("demo").or(() -> pin.findText("hash")).orElse("");
+        return map.problems().make(pin.place(), before, () -> new Pin(text));
     }
 
     private static UnitReader.Fees fees(YamlMap map) {

@@ -16,8 +16,8 @@ final class StockColumns {
     private final List<String> known;
 
     /**
-     * Takes all names a column can have. Where two columns could be meant, the earlier of these counts: what people said
-     * they mean, our own names, names from {@code columns.yaml}, names of equipment as shown.
+     * Takes all names a column can have. Where two columns could be meant, the earlier of these counts: what people
+     * said they mean, our own names, names from {@code columns.yaml}, names of equipment as shown.
      *
      * @param told   what people said they mean by a column, now or on another day; blank for one to leave out
      * @param titles names of equipment as shown, and its columns

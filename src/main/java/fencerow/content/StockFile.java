@@ -18,8 +18,8 @@ import java.util.TreeMap;
 import java.util.function.IntConsumer;
 
 /**
- * Reads stock lists from elsewhere, as CSV or XLSX, row by row: matches columns by name, says what is wrong in which row
- * and column, and puts the rows that can be used into an intake. Writing them is {@link StockExport}'s.
+ * Reads stock lists from elsewhere, as CSV or XLSX, row by row: matches columns by name, says what is wrong in which
+ * row and column, and puts the rows that can be used into an intake. Writing them is {@link StockExport}'s.
  */
 public final class StockFile {
     /** The most problems that are told; a list that is wrong in every row is wrong in one way. */
@@ -135,6 +135,7 @@ public final class StockFile {
         private final Set<String> seen = new HashSet<>();
         private int rows;
         private int wrong;
+        private int warned;
 
         Run(String name, Map<UnitId, StockRow> before, StockBook.Intake intake) {
             this.name = name;
@@ -159,7 +160,10 @@ public final class StockFile {
             }
             if (problems.count() < MOST_PROBLEMS) {
                 told.errors().forEach(this::tell);
+            }
+            if (warned < MOST_PROBLEMS) {
                 told.warnings().forEach(each -> problems.warning(each.place(), each.what(), each.whatToDo()));
+                warned += told.warnings().size();
             }
         }
 

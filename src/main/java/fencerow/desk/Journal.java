@@ -3,8 +3,8 @@ package fencerow.desk;
 import java.time.LocalDate;
 
 /**
- * Anonymous counts by day. Only sums of several visits are ever written (see {@link VisitBook}), so that no visit can be
- * rebuilt from it. May be used from any thread.
+ * Anonymous counts by day. Only sums of several visits are ever written (see {@link VisitBook}), so that no visit can
+ * be rebuilt from it. May be used from any thread.
  */
 public interface Journal {
     /** Adds counts to those of a day. @throws NotKeptException if the database cannot keep them; then none are added */

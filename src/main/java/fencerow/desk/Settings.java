@@ -23,7 +23,7 @@ public record Settings(
         Idle idle,
         Panel panel,
         PaperSettings paper,
-        String pin) {
+        Pin pin) {
     /** @throws IllegalArgumentException if no language is offered */
     public Settings {
         languages = List.copyOf(languages);
@@ -34,7 +34,7 @@ public record Settings(
 
     /** Whether this is the demo showroom: only its PIN stands in plain digits. */
     public boolean isDemo() {
-        return pin.chars().allMatch(Character::isDigit);
+        return Pin.DIGITS.matcher(pin.setting()).matches();
     }
 
     /**

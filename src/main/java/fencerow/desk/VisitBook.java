@@ -27,8 +27,8 @@ public final class VisitBook {
     /**
      * A visit ended.
      *
-     * @throws NotKeptException if the database does not take the counts; they are kept for the next visit's end, as long
-     *                          as that are not more than a thousand visits
+     * @throws NotKeptException if the database does not take the counts; they are kept for the next visit's end, as
+     *                          long as that are not more than a thousand visits
      */
     public synchronized void ended(Tally visit) {
         if (visits < MOST_WAITING) {

@@ -1,5 +1,6 @@
 package fencerow.quiz;
 
+import fencerow.terms.AnswerCount;
 import fencerow.terms.AtStake;
 import fencerow.terms.FeatureId;
 import fencerow.terms.QuestionId;
@@ -45,6 +46,13 @@ public record Quiz(List<QuizQuestion> questions) {
         return questions.stream()
                 .filter(question -> beliefs.find(question.id()).isEmpty())
                 .reduce((best, each) -> most.compare(each, best) > 0 ? each : best);
+    }
+
+    /** With what shoppers have answered so far taken into account. */
+    public Quiz with(Map<QuestionId, AnswerCount> answers) {
+        return new Quiz(questions.stream()
+                .map(question -> question.with(answers.getOrDefault(question.id(), AnswerCount.NONE)))
+                .toList());
     }
 
     /** The question with the id. */

@@ -15,6 +15,7 @@ import fencerow.quiz.Quiz;
 import fencerow.quiz.QuizQuestion;
 import fencerow.stock.Catalogue;
 import fencerow.stock.Unit;
+import fencerow.terms.AnswerCount;
 import fencerow.terms.AtStake;
 import fencerow.terms.MachineClass;
 import fencerow.terms.OptionId;
@@ -22,6 +23,7 @@ import fencerow.terms.QuestionId;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -53,6 +55,11 @@ public record Showroom(
     /** The same with other units. */
     public Showroom with(List<Unit> other) {
         return new Showroom(catalogue, questionnaire, quiz, composer, weights, other);
+    }
+
+    /** The same with what shoppers have answered in the quiz so far. */
+    public Showroom learned(Map<QuestionId, AnswerCount> answers) {
+        return new Showroom(catalogue, questionnaire, quiz.with(answers), composer, weights, units);
     }
 
     /** What the answers ask for, must-haves set aside left out. */

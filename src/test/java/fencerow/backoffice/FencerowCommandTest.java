@@ -65,7 +65,8 @@ class FencerowCommandTest {
         var out = new StringWriter();
         var err = new StringWriter();
         var surroundings =
-                new Surroundings(Path.of(""), Run.CLOCK, kiosk, config -> config, new PrintWriter(out), new PrintWriter(err));
+                new Surroundings(Path.of(""), Run.CLOCK, kiosk, config -> config, new PrintWriter(out),
+                        new PrintWriter(err));
         int code = FencerowCommand.run(surroundings, "kiosk");
         return new Run(code, out.toString(), err.toString(), List.of());
     }

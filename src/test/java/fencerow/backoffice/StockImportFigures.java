@@ -38,8 +38,8 @@ public final class StockImportFigures {
         List<String> models = List.of("nettle-19", "nettle-24", "peck-22");
         List<String> facts = List.of("", "yes", "no", "unknown");
         try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(file))) {
-            out.println("id,model,condition,year,hours,status,lead-days,asking,loader,mid-pto,third-function,front-weights,"
-                    + "work-lights,block-heater,grille-guard,sun-canopy,suspension-seat,cruise-control");
+            out.println("id,model,condition,year,hours,status,lead-days,asking,loader,mid-pto,third-function,"
+                    + "front-weights,work-lights,block-heater,grille-guard,sun-canopy,suspension-seat,cruise-control");
             for (int i = 0; i < rows; i++) {
                 StringBuilder row = new StringBuilder("u-" + i + "," + models.get(random.nextInt(3)) + ","
                         + (random.nextBoolean() ? "new" : "used") + ",2026," + random.nextInt(900) + ",in-stock,,"

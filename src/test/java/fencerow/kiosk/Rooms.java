@@ -37,7 +37,8 @@ public final class Rooms {
             Content content = good.content().withPseudoLocale();
             return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
                     titlesOf(content.libraries()), (visit, comfort, parts) -> new ListPrinter.Printed.OnPaper(1),
-                    content.version(), List.of(), Optional::empty);
+                    content.version(), List.of(), Optional::empty,
+                    ended -> { });
         }
         throw new AssertionError("the shipped content has mistakes: " + reading);
     }

@@ -1,5 +1,6 @@
 package fencerow.kiosk;
 
+import fencerow.desk.StaffLock;
 import fencerow.kiosk.frame.BackRoom;
 import fencerow.kiosk.frame.Doors;
 import fencerow.kiosk.frame.Frame;
@@ -24,7 +25,7 @@ public record Shown(Frame frame, Scene scene, HandClock clock) {
     public static Shown of(Premises premises, int width, int height, BackRoom backRoom) {
         Scene scene = new Scene(new Group(), width, height);
         HandClock clock = new HandClock();
-        Frame frame = new Frame(premises, Screens::make, backRoom, clock, new Doors(() -> {}, () -> {}));
+        Frame frame = new Frame(premises, Screens::make, backRoom, clock, new Doors(() -> {}, () -> {}, new StaffLock(clock)));
         frame.show(scene);
         return new Shown(frame, scene, clock);
     }

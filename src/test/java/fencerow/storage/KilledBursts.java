@@ -21,8 +21,8 @@ import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Kills a process at random moments of its bursts of changes (SIGKILL, as by a power cut of the program alone) and looks
- * each time whether everything it had answered as kept is there and nothing is there by half.
+ * Kills a process at random moments of its bursts of changes (SIGKILL, as by a power cut of the program alone) and
+ * looks each time whether everything it had answered as kept is there and nothing is there by half.
  *
  * @param bursts       started and killed
  * @param acknowledged changes that had been answered as kept
@@ -39,8 +39,8 @@ record KilledBursts(int bursts, int acknowledged, int intakes, List<String> wron
         Path folder = Files.createTempDirectory("killed-bursts");
         long start = System.nanoTime();
         KilledBursts result = run(folder, bursts, seed);
-        System.out.printf(Locale.ROOT, "%d bursts killed, seed %d: %d changes acknowledged, %d intakes of %d units among"
-                        + " them; %d lost or by half; %d s%n", result.bursts(), seed, result.acknowledged(),
+        System.out.printf(Locale.ROOT, "%d bursts killed, seed %d: %d changes acknowledged, %d intakes of %d units"
+                        + " among them; %d lost or by half; %d s%n", result.bursts(), seed, result.acknowledged(),
                 result.intakes(), BurstMain.IMPORTED, result.wrong().size(),
                 Duration.ofNanos(System.nanoTime() - start).toSeconds());
         result.wrong().forEach(System.out::println);
@@ -86,7 +86,8 @@ record KilledBursts(int bursts, int acknowledged, int intakes, List<String> wron
                 throw new IllegalStateException("the burst did not start; run BurstMain alone to see why");
             }
             process.waitFor(millis, TimeUnit.MILLISECONDS);
-            process.destroyForcibly();
+            // By its handle: the other way closes the stream before what it had said is read.
+            process.toHandle().destroyForcibly();
             for (String line = lines.readLine(); line != null; line = lines.readLine()) {
                 if (line.matches("(take|edit \\d+) \\d+")) {
                     said.add(line);
@@ -126,6 +127,9 @@ record KilledBursts(int bursts, int acknowledged, int intakes, List<String> wron
     }
 
     private static int asking(StockBook book, String unit) {
-        return book.find(new UnitId(unit)).flatMap(entry -> entry.row().find("asking")).map(Integer::parseInt).orElse(-1);
+        return book.find(new UnitId(unit))
+                .flatMap(entry -> entry.row().find("asking"))
+                .map(Integer::parseInt)
+                .orElse(-1);
     }
 }

@@ -5,9 +5,15 @@ import java.util.stream.Collectors;
 
 /** How failures are written down: where and what kind, never the message, which may hold what a shopper typed. */
 final class Failures {
+    private static final System.Logger LOG = System.getLogger(Failures.class.getName());
     private static final int DEEPEST = 5;
 
     private Failures() {}
+
+    /** Writes it down. */
+    static void log(Throwable failure) {
+        LOG.log(System.Logger.Level.ERROR, withoutWords(failure));
+    }
 
     static String withoutWords(Throwable failure) {
         StringBuilder text = new StringBuilder("The visit was ended by a failure");

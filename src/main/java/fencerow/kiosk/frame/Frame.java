@@ -32,9 +32,6 @@ import javafx.util.Subscription;
  * back room, sheets laid over the screen. Confined to the screen's thread.
  */
 public final class Frame {
-    private static final System.Logger LOG = System.getLogger(Frame.class.getName());
-    private static final String OUTLOOK = "outlook";
-
     private Premises premises;
     private final ScreenMaker maker;
     private final BackRoom backRoom;
@@ -48,7 +45,7 @@ public final class Frame {
     private final Furniture furniture;
     private final Overlays overlays;
     private Comfort comfort;
-    private Scale scale;
+    private Scale scale = new Scale(1, TextSize.NORMAL);
     private Trail trail = Trail.startingAt(new Place.Attract());
     private Optional<Screen> screen = Optional.empty();
     private Subscription inScene = Subscription.EMPTY;
@@ -62,7 +59,6 @@ public final class Frame {
         this.stock = new StockWatch(clock, backRoom);
         this.idle = new IdleWatch(clock, premises.settings().idle());
         this.comfort = Comfort.usual(premises.settings());
-        this.scale = new Scale(1, TextSize.NORMAL);
         this.furniture = new Furniture(this);
         this.overlays = new Overlays(this);
         root.getStyleClass().add(Styles.SHELL);
@@ -161,7 +157,7 @@ public final class Frame {
     private void workOut() {
         Visit asked = visit.get();
         outlook.set(Optional.empty());
-        backRoom.work(OUTLOOK, () -> Outlook.of(premises.showroom(), asked),
+        backRoom.work("outlook", () -> Outlook.of(premises.showroom(), asked),
                 result -> outlook.set(Optional.of(result)), this::failed);
     }
 
@@ -207,6 +203,11 @@ public final class Frame {
         overlays.lift();
     }
 
+    /** Counts what is looked at. */
+    public Stay counts() {
+        return stock.stay();
+    }
+
     /** What staff can do with the kiosk as a whole. */
     public Doors doors() {
         return doors;
@@ -215,6 +216,9 @@ public final class Frame {
     /** Ends the visit: everything is forgotten, and the place is shown as to the first shopper of the day. */
     public void startOver(Place place) {
         backRoom.endVisit();
+        screen.ifPresent(Screen::left);
+        screen = Optional.empty();
+        stock.ended(premises, visit.get());
         overlays.clear();
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
@@ -247,15 +251,13 @@ public final class Frame {
             stock.lookAgain(premises, this::takeOver);
             return;
         }
+        IdleWatch.State state = idle.state();
         boolean nothingToLose = visit.get().equals(Visit.NEW) && comfort.equals(Comfort.usual(premises.settings()))
                 && trail.here() instanceof Place.Home;
-        IdleWatch.State state = idle.state();
         if (state instanceof IdleWatch.State.Gone || state instanceof IdleWatch.State.Asking && nothingToLose) {
             startOver(new Place.Attract());
-        } else if (state instanceof IdleWatch.State.Asking asking) {
-            overlays.ask(asking.seconds());
         } else {
-            overlays.stopAsking();
+            overlays.follow(state);
         }
     }
 
@@ -267,13 +269,12 @@ public final class Frame {
 
     /** Something went wrong that no screen could deal with: writes it down without a shopper's word, ends the visit. */
     public void failed(Throwable failure) {
-        LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+        Failures.log(failure);
         startOver(new Place.Attract());
     }
 
     private void resized() {
-        Scene scene = root.getScene();
-        if (scene != null && scene.getWidth() > 0 && scene.getHeight() > 0) {
+        if (Look.isSized(root.getScene())) {
             change(comfort);
         }
     }
@@ -289,6 +290,7 @@ public final class Frame {
         screen = Optional.empty();
         overlays.lift();
         trail = next;
+        stock.stay().shown(next.here());
         Screen made = maker.make(next.here(), this);
         screen = Optional.of(made);
         idle.reading(made.words());

@@ -1,5 +1,6 @@
 package fencerow.kiosk.frame;
 
+import fencerow.desk.StaffLock;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,7 @@ public final class KioskWindow {
     private final Scene scene = new Scene(new StackPane());
     private final Stage stage = new Stage();
     private final Timeline ticks = new Timeline(new KeyFrame(LOOK_AT_CLOCK, tick -> tick()));
+    private final StaffLock lock;
     private Optional<Frame> frame = Optional.empty();
 
     /**
@@ -66,6 +68,7 @@ public final class KioskWindow {
         this.content = content;
         this.clock = clock;
         this.closed = closed;
+        this.lock = new StaffLock(clock);
         ticks.setCycleCount(Animation.INDEFINITE);
     }
 
@@ -164,7 +167,7 @@ public final class KioskWindow {
 
     private void show(Opening opening) {
         frame.ifPresent(Frame::leave);
-        Doors doors = new Doors(this::read, this::close);
+        Doors doors = new Doors(this::read, this::close, lock);
         if (opening instanceof Opening.Open open) {
             Frame next = new Frame(
                     open.premises(), content.screens(), new BackRoom(workers, Platform::runLater), clock, doors);

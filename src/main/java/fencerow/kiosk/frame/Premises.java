@@ -1,14 +1,15 @@
 package fencerow.kiosk.frame;
 
 import fencerow.desk.Settings;
+import fencerow.desk.Tally;
 import fencerow.explainers.Library;
-import fencerow.stock.Unit;
 import fencerow.visit.Showroom;
 import fencerow.wording.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param contentVersion printed on lists and shown to staff
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
  * @param newer          what is to be shown in place of this, where stock has changed meanwhile; takes long
+ * @param journal        gets what a visit came to when it has ended
  */
 public record Premises(
         Showroom showroom,
@@ -34,7 +36,8 @@ public record Premises(
         ListPrinter printer,
         String contentVersion,
         List<String> problems,
-        Supplier<Optional<Premises>> newer) {
+        Supplier<Optional<Premises>> newer,
+        Consumer<Tally> journal) {
     /** @throws IllegalArgumentException if an offered language has no words or no explainers */
     public Premises {
         texts = Map.copyOf(texts);
@@ -49,14 +52,16 @@ public record Premises(
     }
 
     /**
-     * The same with other units.
+     * The same with another stock.
      *
      * @param more problems, besides those there are
      */
-    public Premises with(List<Unit> units, List<String> more, Supplier<Optional<Premises>> then) {
+    public Premises with(Showroom now, List<String> more, Supplier<Optional<Premises>> then) {
         List<String> all = new ArrayList<>(problems);
         all.addAll(more);
-        return new Premises(showroom.with(units), texts, libraries, settings, search, printer, contentVersion, all, then);
+        return new Premises(
+                now, texts, libraries, settings, search, printer, contentVersion, all, then,
+                journal);
     }
 
     Texts texts(String language) {

@@ -1,5 +1,6 @@
 package fencerow.kiosk.print;
 
+import fencerow.desk.Counter;
 import fencerow.kiosk.frame.Comfort;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.ListPrinter;
@@ -55,10 +56,17 @@ public final class PrintController implements Screen, PrintTouches {
         ListPrinter printer = frame.premises().printer();
         Set<ListPrinter.Part> parts = PrintInteractor.parts(further);
         frame.backRoom().work(PRINT, () -> printer.print(visit, comfort, parts),
-                printed -> view.show(interactor.printed(printed)), this::failed);
+                this::printed, this::failed);
     }
 
     /** Writes down what kind of failure it was, without a word of the shopper's. */
+    private void printed(ListPrinter.Printed printed) {
+        if (!(printed instanceof ListPrinter.Printed.NotNow)) {
+            frame.counts().count(Counter.of(Counter.Kind.PRINTED, ""));
+        }
+        view.show(interactor.printed(printed));
+    }
+
     private void failed(Throwable failure) {
         LOG.log(System.Logger.Level.ERROR, "a list could not be printed: " + failure.getClass().getName());
         view.show(interactor.broken());

@@ -1,11 +1,13 @@
 package fencerow.kiosk.topics;
 
 import fencerow.kiosk.explainer.WordSheet;
+import fencerow.desk.Counter;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.topics.TopicsModel.Card;
 import fencerow.kiosk.topics.TopicsModel.Target;
+import fencerow.search.LostWords;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +22,7 @@ public final class TopicsController implements Screen {
     private final TopicsModel model;
     private final TopicsInteractor interactor;
     private final TopicsView view;
+    private String lost = "";
 
     /** At the place. */
     public TopicsController(Frame frame, Place.Topics place) {
@@ -83,15 +86,26 @@ public final class TopicsController implements Screen {
 
     private void show(List<Card> found) {
         String query = model.query().get().strip();
+        lost = "";
         if (query.isEmpty()) {
             model.note().set(frame.say("topics.type"));
             model.cards().set(List.of());
         } else if (found.isEmpty()) {
+            lost = query;
             model.note().set(frame.say("topics.nothing", Map.of("words", query)));
             model.cards().set(interactor.cards(Optional.empty()));
         } else {
             model.note().set("");
             model.cards().set(found);
+        }
+    }
+
+    /** What was searched for last and not found is counted, as far as it is ordinary words. */
+    @Override
+    public void left() {
+        List<String> words = lost.isEmpty() ? List.of() : LostWords.load().of(lost);
+        if (!words.isEmpty()) {
+            frame.counts().count(Counter.of(Counter.Kind.NOT_FOUND, String.join(" ", words)));
         }
     }
 
