@@ -1,5 +1,6 @@
 package fencerow;
 
+import fencerow.backoffice.FencerowCommand;
 import fencerow.backoffice.Finders;
 import fencerow.backoffice.Folders;
 import fencerow.backoffice.KioskLauncher;
@@ -15,30 +16,31 @@ import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.frame.Search;
 import fencerow.search.Finder;
-import fencerow.search.Hit;
 import fencerow.search.Kind;
-import fencerow.search.Query;
 import fencerow.wording.PseudoLocale;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
 import java.util.function.UnaryOperator;
 
-/**
- * Wires the kiosk: content that can be shown, the units of the stock book, search and paper over it.
- */
+/** Wires the kiosk: content that can be shown, units of the stock book, search and paper over it. For any thread. */
 final class KioskWiring implements KioskLauncher {
+    /** What the kiosk has screens for. */
+    private static final Set<Kind> SHOWN = EnumSet.complementOf(EnumSet.of(Kind.CALCULATION));
     private static final System.Logger LOG = System.getLogger(KioskWiring.class.getName());
 
     private final Clock clock;
     private final String window;
     private final UnaryOperator<Path> dataFolder;
-    private Optional<StockRoom> room = Optional.empty();
+    private Optional<CompletableFuture<StockRoom>> stock = Optional.empty();
+    private Optional<Stocked> last = Optional.empty();
 
     /**
      * Wires nothing yet.
@@ -53,70 +55,107 @@ final class KioskWiring implements KioskLauncher {
         this.dataFolder = dataFolder;
     }
 
+    /**
+     * What is shown, and what it was made from.
+     *
+     * @param asRead  without the stock book
+     * @param list    the stock list that goes into the book; empty where the content is an older one
+     * @param state   of the stock
+     */
+    private record Stocked(Premises asRead, Content content, Optional<Path> list, String state) {}
+
     @Override
     public int launch(Folders folders) throws NoScreenException {
         try {
-            Kiosk.run(() -> open(folders), clock, window);
+            LogFiles.open(dataFolder.apply(folders.config()).resolve("log"), clock.getZone());
+            return switch (Kiosk.run(new KioskFiles(this, folders), new SteadyClock(System::nanoTime), window)) {
+                case CLOSED -> FencerowCommand.FINE;
+                case AGAIN -> FencerowCommand.AGAIN;
+                case HANGING -> FencerowCommand.HANGING;
+            };
         } catch (UnsupportedOperationException e) {
             throw new NoScreenException("there is no screen to show the kiosk on (" + e.getMessage()
                     + "); start it where a desktop runs");
         } finally {
             close();
         }
-        return 0;
     }
 
     /** Closes the database. */
     synchronized void close() {
-        room.ifPresent(StockRoom::close);
-        room = Optional.empty();
+        stock.ifPresent(room -> room.join().close());
+        stock = Optional.empty();
     }
 
-    /**
-     * Reads the content; where it is broken, what was last good is shown and staff see what is wrong. The database is
-     * opened meanwhile, and brought up to date if it must be.
-     */
+    /** What can be shown; where the content is broken, what was last good is shown and staff see what is wrong. */
     synchronized Opening open(Folders folders) {
         close();
-        Path data = dataFolder.apply(folders.config());
-        var opened = CompletableFuture.supplyAsync(() -> StockRoom.open(data, clock));
-        try {
-            return open(folders, data, opened);
-        } finally {
-            room = Optional.of(opened.join());
-        }
+        openStock(folders);
+        Opening opening = read(folders);
+        return opening instanceof Opening.Closed closed ? fallBack(closed, folders) : opening;
     }
 
-    private Opening open(Folders folders, Path data, CompletableFuture<StockRoom> stock) {
-        var lastGood = new LastGoodContent(data.resolve("last-good"));
+    /** Reads the content and keeps it for when a later one is broken; says what is wrong where it cannot be shown. */
+    synchronized Opening read(Folders folders) {
+        openStock(folders);
         Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
         if (reading instanceof Reading.Bad<Content> bad) {
-            return fallBack(lastGood, bad.problems().stream().map(Problem::toString).toList(), folders, data, stock);
+            return new Opening.Closed(bad.problems().stream().map(Problem::toString).toList());
         }
         Content content = ((Reading.Good<Content>) reading).content();
         try {
-            Optional<Path> list = Optional.of(folders.config().resolve("stock.csv"));
-            Premises premises = stocked(new Shown(content, folders.config(), list, List.of()), folders, data,
-                    stock.join());
-            keep(lastGood, content, folders);
+            Premises premises = stocked(premises(content, folders.config(), List.of(), folders), content, folders,
+                    Optional.of(folders.config().resolve("stock.csv")));
+            keep(lastGood(folders), content, folders);
             return new Opening.Open(premises);
         } catch (UncheckedIOException | IllegalArgumentException e) {
-            return fallBack(lastGood, List.of(String.valueOf(e.getMessage())), folders, data, stock);
+            return new Opening.Closed(List.of(String.valueOf(e.getMessage())));
         }
     }
 
-    private Opening fallBack(LastGoodContent lastGood, List<String> problems, Folders folders, Path data,
-            CompletableFuture<StockRoom> stock) {
-        Optional<LastGoodContent.Kept> kept = lastGood.find();
+    /** Opens the database beside the reading of the content; it is brought up to date if it must be. */
+    private void openStock(Folders folders) {
+        if (stock.isEmpty()) {
+            Path data = dataFolder.apply(folders.config());
+            stock = Optional.of(CompletableFuture.supplyAsync(() -> StockRoom.open(data, clock)));
+        }
+    }
+
+    /** What is shown now with another stock, where the stock has changed by anything but its file. */
+    synchronized Optional<Premises> findRestocked() {
+        return last.filter(shown -> stock.isPresent())
+                .filter(shown -> !stock.get().join().state().equals(shown.state()))
+                .map(shown -> stocked(shown.asRead(), shown.content(), shown.list()));
+    }
+
+    private Premises stocked(Premises asRead, Content content, Folders folders, Optional<Path> list) {
+        last = Optional.empty();
+        // Another stock list, asked for by name, is shown as it is.
+        return folders.stock().isPresent() || stock.isEmpty() ? asRead : stocked(asRead, content, list);
+    }
+
+    private Premises stocked(Premises asRead, Content content, Optional<Path> list) {
+        StockRoom.Stocked now = stock.orElseThrow().join().look(content, list);
+        last = Optional.of(new Stocked(asRead, content, list, now.state()));
+        return asRead.with(now.showroom(), now.problems());
+    }
+
+    private LastGoodContent lastGood(Folders folders) {
+        return new LastGoodContent(dataFolder.apply(folders.config()).resolve("last-good"));
+    }
+
+    private Opening fallBack(Opening.Closed wrong, Folders folders) {
+        Optional<LastGoodContent.Kept> kept = lastGood(folders).find();
         if (kept.isPresent()) {
             try {
-                var shown = new Shown(kept.get().content(), kept.get().config(), Optional.empty(), problems);
-                return new Opening.Open(stocked(shown, folders, data, stock.join()));
+                Content content = kept.get().content();
+                return new Opening.Open(stocked(premises(content, kept.get().config(), wrong.problems(), folders),
+                        content, folders, Optional.empty()));
             } catch (UncheckedIOException | IllegalArgumentException e) {
                 LOG.log(System.Logger.Level.WARNING, "The last good content cannot be shown any more", e);
             }
         }
-        return new Opening.Closed(problems);
+        return wrong;
     }
 
     private static void keep(LastGoodContent lastGood, Content content, Folders folders) {
@@ -127,56 +166,28 @@ final class KioskWiring implements KioskLauncher {
         }
     }
 
-    /**
-     * What is shown, whatever the stock.
-     *
-     * @param config   the configuration's folder
-     * @param list     the stock list that is watched; empty where the content is not the newest
-     * @param problems for staff
-     */
-    private record Shown(Content content, Path config, Optional<Path> list, List<String> problems) {}
-
     /** Throws as {@link PrintShop#of} does, and an IllegalArgumentException if the language is not offered. */
-    private Premises stocked(Shown shown, Folders folders, Path data, StockRoom stock) {
+    private Premises premises(Content read, Path config, List<String> problems, Folders folders) {
         boolean pseudo = folders.language().equals(Optional.of(PseudoLocale.LANGUAGE));
-        Content content = pseudo ? shown.content().withPseudoLocale() : shown.content();
+        Content content = pseudo ? read.withPseudoLocale() : read;
+        PrintShop shop = PrintShop.of(content, config, clock);
+        ForkJoinPool.commonPool().execute(shop::warmUp);
         Settings settings = folders.language().map(content.settings()::startingIn).orElse(content.settings());
-        Premises asRead = new Premises(
+        return new Premises(
                 content.showroom(),
                 content.texts(),
                 content.libraries(),
                 settings,
                 search(content),
-                new KioskPrinter(PrintShop.of(content, shown.config(), clock), settings.paper(), data, clock),
+                new KioskPrinter(shop, settings.paper(), dataFolder.apply(folders.config()), clock),
                 content.version(),
-                shown.problems(),
-                Optional::empty,
-                stock::ended);
-        // Another stock list, asked for by name, is shown as it is.
-        return folders.stock().isPresent() ? asRead : withUnits(asRead, content, shown.list(), stock);
-    }
-
-    private static Premises withUnits(Premises asRead, Content content, Optional<Path> list, StockRoom stock) {
-        StockRoom.Stocked now = stock.look(content, list);
-        return asRead.with(now.showroom(), now.problems(), () -> stock.state(list).equals(now.state())
-                ? Optional.empty()
-                : Optional.of(withUnits(asRead, content, list, stock)));
+                problems,
+                stock.orElseThrow().join()::ended);
     }
 
     /** The index is made while the first screen is up; the first search waits for it if it must. */
     private static Search search(Content content) {
         CompletableFuture<Finder> finder = CompletableFuture.supplyAsync(() -> Finders.of(content));
-        return (language, words) -> finder
-                .join()
-                .find(Query.of(words, language).withKinds(Set.of(Kind.EXPLAINER, Kind.WORD)))
-                .hits()
-                .stream()
-                .map(KioskWiring::hit)
-                .toList();
-    }
-
-    private static Search.Hit hit(Hit hit) {
-        Search.Kind kind = hit.kind() == Kind.EXPLAINER ? Search.Kind.TOPIC : Search.Kind.WORD;
-        return new Search.Hit(kind, hit.id(), hit.title().words(), hit.excerpt().words());
+        return query -> finder.join().find(query.withKinds(query.kinds().isEmpty() ? SHOWN : query.kinds()));
     }
 }

@@ -1,6 +1,7 @@
 package fencerow;
 
 import fencerow.backoffice.FencerowCommand;
+import fencerow.backoffice.Machine;
 import fencerow.backoffice.StandardStreams;
 import fencerow.backoffice.Surroundings;
 import fencerow.content.DataFolder;
@@ -15,8 +16,8 @@ import java.util.function.UnaryOperator;
  *
  * <p>System properties: {@code fencerow.home}, the folder below which {@code content} and {@code kiosk-config} are (the
  * working directory if not set); {@code fencerow.window}, {@code WxH} to run the kiosk in an ordinary window;
- * {@code fencerow.data}, where the kiosk keeps what it must not lose (what {@code data-folder} in the configuration
- * says if not set).
+ * {@code fencerow.data}, where the kiosk keeps what it must not lose (what {@code data-folder} in the
+ * configuration says if not set).
  */
 public final class Main {
     private Main() {}
@@ -31,9 +32,16 @@ public final class Main {
         UnaryOperator<Path> data = Main::dataFolder;
         Clock clock = Clock.system(ZoneId.systemDefault());
         var kiosk = new KioskWiring(clock, System.getProperty("fencerow.window", ""), data);
+        var machine = new Machine(System.getProperty("os.name"), Path.of("/"), System.getenv(),
+                data.apply(home.resolve("kiosk-config")));
         var surroundings =
-                new Surroundings(home, clock, kiosk, data, StandardStreams.out(), StandardStreams.err());
-        System.exit(FencerowCommand.run(surroundings, arguments));
+                new Surroundings(home, clock, machine, kiosk, data, StandardStreams.out(), StandardStreams.err());
+        int code = FencerowCommand.run(surroundings, arguments);
+        if (code == FencerowCommand.HANGING) {
+            // An orderly exit would wait for the screen.
+            Runtime.getRuntime().halt(code);
+        }
+        System.exit(code);
     }
 
     private static Path dataFolder(Path config) {

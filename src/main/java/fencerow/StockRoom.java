@@ -96,7 +96,7 @@ final class StockRoom implements AutoCloseable {
             UnitReader.Booked booked = content.units().read(rows);
             booked.problems().forEach(problem -> problems.add(problem.toString()));
             Showroom showroom = content.showroom().with(booked.units()).learned(answers(today, content.showroom()));
-            return new Stocked(showroom, problems, state(list));
+            return new Stocked(showroom, problems, state());
         } catch (NotKeptException e) {
             problems.add(String.valueOf(e.getMessage()));
             return new Stocked(content.showroom(), problems, "");
@@ -125,11 +125,10 @@ final class StockRoom implements AutoCloseable {
         }
     }
 
-    /** The state that a look would find now, without looking at any unit. */
-    String state(Optional<Path> list) {
+    /** The state that a look would find now, without looking at any unit: what was changed, and which day it is. */
+    String state() {
         try {
-            return store.map(open -> open.stock().revision() + " on " + LocalDate.now(clock) + " "
-                    + list.map(StockRoom::digest).orElse("")).orElse("");
+            return store.map(open -> open.stock().revision() + " on " + LocalDate.now(clock)).orElse("");
         } catch (NotKeptException e) {
             return "";
         }

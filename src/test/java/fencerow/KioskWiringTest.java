@@ -13,6 +13,8 @@ import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.kit.TextSize;
+import fencerow.printing.PrintOutcome;
+import fencerow.search.Query;
 import fencerow.storage.Store;
 import fencerow.terms.Money;
 import fencerow.terms.UnitId;
@@ -25,6 +27,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -74,13 +77,32 @@ class KioskWiringTest {
         Premises premises = premises();
 
         assertEquals(List.of(), premises.problems());
-        assertEquals("quick-attach", premises.search().find("en", "quick attach").get(0).id());
+        assertEquals("quick-attach", premises.search().find(Query.of("quick attach", "en")).hits().get(0).id());
         ListPrinter.Printed printed = premises.printer().print(
                 Visit.NEW, new Comfort("en", TextSize.NORMAL, false, false), Set.of(ListPrinter.Part.LIST));
-        var saved = assertInstanceOf(ListPrinter.Printed.Saved.class, printed);
-        assertEquals(2, saved.pages());
-        byte[] pdf = Files.readAllBytes(folder.resolve("lists").resolve(saved.fileName()));
+        var saved = assertInstanceOf(PrintOutcome.Saved.class, printed.outcome());
+        assertEquals(2, printed.pages());
+        byte[] pdf = Files.readAllBytes(saved.file());
+        assertEquals(folder.resolve("lists"), saved.file().getParent());
         assertEquals("%PDF-", new String(pdf, 0, 5, StandardCharsets.US_ASCII));
+    }
+
+    @Test
+    void aVisitPrintsAsOftenAsTheShowroomAllowsAndTheNextOneStartsAnew() throws Exception {
+        spoil("showroom.yaml", "copies: {visit: 4, hour: 40}", "copies: {visit: 1, hour: 2}");
+        ListPrinter printer = premises().printer();
+        var comfort = new Comfort("en", TextSize.NORMAL, false, false);
+        Set<ListPrinter.Part> list = Set.of(ListPrinter.Part.LIST);
+
+        assertTrue(printer.print(Visit.NEW, comfort, list).outcome().isDone());
+        assertEquals(new PrintOutcome.TooMany(Optional.empty()), printer.save(Visit.NEW, comfort, list).outcome());
+        printer.visitEnded();
+        assertTrue(printer.print(Visit.NEW, comfort, list).outcome().isDone());
+        printer.visitEnded();
+        var tooMany = assertInstanceOf(
+                PrintOutcome.TooMany.class, printer.print(Visit.NEW, comfort, list).outcome());
+        assertEquals(Optional.of(Duration.ofHours(1)), tooMany.waiting());
+        assertTrue(printer.testPage(comfort).outcome().isDone());
     }
 
     @Test
@@ -134,28 +156,22 @@ class KioskWiringTest {
 
     @Test
     void stockIsTakenInOnceAndAgainWhenItsFileChangesAndSoldUnitsAreNotShown() throws Exception {
-        Premises first = premises();
-        List<String> all = ids(first);
-        assertEquals(Optional.empty(), first.newer().get());
+        var wiring = new KioskWiring(CLOCK, "", config -> folder.resolve("data"));
+        List<String> all = ids(assertInstanceOf(Opening.Open.class, wiring.open(folders)).premises());
+        assertEquals(Optional.empty(), wiring.findRestocked());
         try (Store store = Store.open(folder.resolve("data"), CLOCK)) {
             StockEntry unit = store.stock().find(new UnitId("n-201")).orElseThrow();
             store.stock().edit(Edit.sale(unit, new Sale.Sold(LocalDate.parse("2026-05-04"))));
         }
 
-        Premises second = first.newer().get().orElseThrow();
-        assertEquals(all.subList(1, all.size()), ids(second));
-        assertEquals(ids(second), ids(premises()));
+        assertEquals(all.subList(1, all.size()), ids(wiring.findRestocked().orElseThrow()));
+        assertEquals(Optional.empty(), wiring.findRestocked());
 
         spoil("stock.csv", "n-202,nettle-24,new,2026,1,in-stock,,17900", "n-202,nettle-24,new,2026,1,in-stock,,18888");
-        Premises third = second.newer().get().orElseThrow();
-        assertEquals(ids(second), ids(third));
-        assertEquals(Money.ofDollars(18_888), third.showroom().units().get(0).price().asking());
-
-        spoil("stock.csv", ",18888,", ",none,");
-        Premises fourth = third.newer().get().orElseThrow();
-        assertEquals(third.showroom().units(), fourth.showroom().units());
-        assertTrue(fourth.problems().toString().contains("the stock list was not taken in"),
-                fourth.problems().toString());
+        Premises later = assertInstanceOf(Opening.Open.class, wiring.read(folders)).premises();
+        assertEquals(all.subList(1, all.size()), ids(later));
+        assertEquals(Money.ofDollars(18_888), later.showroom().units().get(0).price().asking());
+        wiring.close();
     }
 
     @Test

@@ -1,6 +1,7 @@
 package fencerow.backoffice;
 
 import fencerow.backoffice.document.CheckDocument;
+import fencerow.backoffice.document.LegibilityEntry;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.content.Place;
@@ -114,6 +115,43 @@ final class CheckCommand implements Callable<Integer> {
                     Integer.toString(area.addable()),
                     Integer.toString(area.checklistLines())));
         }
-        return sheet.rows(2, rows).toString();
+        sheet.rows(2, rows);
+        translations(sheet, summary.translations());
+        legibility(sheet, summary.legibility());
+        return sheet.toString();
+    }
+
+    private static void translations(TextSheet sheet, List<CheckDocument.TranslationEntry> entries) {
+        sheet.heading("Translations");
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("", "current", "stale", "not accepted", "missing"));
+        for (CheckDocument.TranslationEntry each : entries) {
+            rows.add(List.of(
+                    each.language(),
+                    Integer.toString(each.current()),
+                    Integer.toString(each.stale()),
+                    Integer.toString(each.unaccepted()),
+                    Integer.toString(each.missing())));
+        }
+        sheet.rows(2, rows);
+    }
+
+    private static void legibility(TextSheet sheet, List<LegibilityEntry> entries) {
+        sheet.heading("Reading (grade: Flesch-Kincaid, 8 at most; ease: Szigriszt, 55 at least)");
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("", "", "texts", "words", "words a sentence", "", "", "hardest", ""));
+        for (LegibilityEntry each : entries) {
+            rows.add(List.of(
+                    each.language(),
+                    each.kind(),
+                    Integer.toString(each.texts()),
+                    Integer.toString(each.words()),
+                    Double.toString(each.meanSentence()),
+                    each.scale(),
+                    Double.toString(each.value()),
+                    each.hardest(),
+                    Double.toString(each.hardestValue())));
+        }
+        sheet.rows(2, rows);
     }
 }

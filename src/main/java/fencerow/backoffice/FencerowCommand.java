@@ -24,7 +24,7 @@ import picocli.CommandLine.ScopeType;
  * The command line. Without a command it opens the kiosk.
  *
  * <p>Results go to standard output, complaints to standard error. Exit codes: {@link #FINE}, {@link #NOT_FINE},
- * {@link #WRONG_USE}.
+ * {@link #WRONG_USE}; of the kiosk also {@link #AGAIN}, {@link #HANGING}.
  */
 @Command(
         name = "fencerow",
@@ -32,7 +32,8 @@ import picocli.CommandLine.ScopeType;
         description = "What is standard on a tractor, which one here does the work, and what to check before you buy.",
         synopsisSubcommandLabel = "[COMMAND]",
         footer = {"", "Without a command, the kiosk opens.",
-            "Exit codes: 0 fine; 1 something is wrong in a file, or nothing was found; 2 wrong use."})
+            "Exit codes: 0 fine; 1 something is wrong in a file, or nothing was found; 2 wrong use;",
+            "75 and 76 the kiosk asks to be started again."})
 public final class FencerowCommand implements Callable<Integer> {
     /** Exit code: all went well. */
     public static final int FINE = 0;
@@ -40,6 +41,10 @@ public final class FencerowCommand implements Callable<Integer> {
     public static final int NOT_FINE = 1;
     /** Exit code: the command line itself is wrong. */
     public static final int WRONG_USE = 2;
+    /** Exit code: the kiosk cannot go on as it is; start it again. */
+    public static final int AGAIN = 75;
+    /** Exit code: the same, and its screen does not answer. */
+    public static final int HANGING = 76;
 
     private final Surroundings surroundings;
 
@@ -84,6 +89,7 @@ public final class FencerowCommand implements Callable<Integer> {
         return new CommandLine(top)
                 .addSubcommand(new KioskCommand(top))
                 .addSubcommand(new CheckCommand(top))
+                .addSubcommand(new DoctorCommand(top))
                 .addSubcommand(new QuestionsCommand(top))
                 .addSubcommand(new SearchCommand(top))
                 .addSubcommand(new MatchCommand(top))
@@ -93,6 +99,7 @@ public final class FencerowCommand implements Callable<Integer> {
                         .addSubcommand(new StockImportCommand(top))
                         .addSubcommand(new StockExportCommand(top)))
                 .addSubcommand(new PinCommand(top))
+                .addSubcommand(new CommandLine(new TranslationsCommand()).addSubcommand(new AcceptCommand(top)))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .setOut(surroundings.out())
                 .setErr(surroundings.err())

@@ -45,6 +45,17 @@ public final class PrintShop {
         return new PrintShop(content, paper, clock);
     }
 
+    /** Sets pages for nobody, so that the first shopper's do not wait for faces and styles to be read. */
+    public void warmUp() {
+        try {
+            String language = content.settings().languages().get(0);
+            print(Visit.NEW, language, content.settings().metric(), format(false), List.of(Sheet.LIST));
+        } catch (IllegalArgumentException e) {
+            // Who prints is told what the template lacks; here it is noted early.
+            LOG.log(System.Logger.Level.WARNING, "the list cannot be set: " + e.getMessage());
+        }
+    }
+
     /** The showroom's size of paper, with ordinary or large type. */
     public PageFormat format(boolean largePrint) {
         return new PageFormat(

@@ -19,6 +19,8 @@ import java.util.Map;
  * @param libraries articles, glossary and pictures, by language; of languages not offered, words to search by alone
  * @param settings  what the showroom sets
  * @param aliases   the topic that each of shoppers' own words means; for the search, never shown
+ * @param translations how far each language with words of its own is translated, offered or not
+ * @param legibility how easy the longer texts of each language are to read
  * @param places    where each record was written
  * @param units     works out what rows of a stock list come to
  * @param version   changes whenever a source file does: the first 8 hex digits of a SHA-256 over all of them
@@ -29,6 +31,8 @@ public record Content(
         Map<String, Library> libraries,
         Settings settings,
         Map<String, TopicId> aliases,
+        Map<String, Translation> translations,
+        Map<String, List<Legibility>> legibility,
         Places places,
         UnitReader units,
         String version) {
@@ -37,6 +41,8 @@ public record Content(
         texts = Map.copyOf(texts);
         libraries = Map.copyOf(libraries);
         aliases = Map.copyOf(aliases);
+        translations = Map.copyOf(translations);
+        legibility = Map.copyOf(legibility);
     }
 
     /** The words of a language. @throws IllegalArgumentException if it is not offered */
@@ -72,6 +78,7 @@ public record Content(
         languages.add(PseudoLocale.LANGUAGE);
         var offered = new Settings(settings.name(), languages, settings.metric(), settings.idle(), settings.panel(),
                 settings.paper(), settings.pin());
-        return new Content(showroom, moreTexts, moreLibraries, offered, aliases, places, units, version);
+        return new Content(showroom, moreTexts, moreLibraries, offered, aliases, translations, legibility, places,
+                units, version);
     }
 }

@@ -16,8 +16,6 @@ import java.util.Optional;
  * one run; content with a problem is not used at all. Needs no state of its own.
  */
 public final class ContentReader {
-    private static final String DEFAULT_LANGUAGE = "en";
-
     /**
      * Reads both folders.
      *
@@ -33,12 +31,13 @@ public final class ContentReader {
         Optional<SettingsReader.Set> settings = sources.configYaml("showroom.yaml").flatMap(SettingsReader::read);
         List<String> languages = settings.map(set -> set.settings().languages())
                 .filter(offered -> !offered.isEmpty())
-                .orElse(List.of(DEFAULT_LANGUAGE))
+                .orElse(List.of(Translations.ORIGINAL))
                 .stream()
                 .filter(language -> !language.equals(PseudoLocale.LANGUAGE))
                 .toList();
-        var words = new LanguageReader(sources, ids, problems);
-        words.declare(languages);
+        var words = new LanguageReader(sources, ids, problems, languages,
+                languages.contains(Translations.ORIGINAL) ? Translations.ORIGINAL : languages.get(0));
+        words.declare();
         var trade = new TradeReader(sources, ids, problems);
         trade.declare();
         var drawings = new PictureReader(sources, ids, problems);
@@ -46,11 +45,13 @@ public final class ContentReader {
 
         UnitReader.Fees fees = settings.map(SettingsReader.Set::fees).orElse(UnitReader.Fees.NONE);
         Trade read = trade.read(fees);
-        Map<String, Library> libraries = words.libraries(languages, read.features());
-        libraries.putAll(words.otherWords(languages));
+        Map<String, Library> libraries = words.libraries(read.features());
+        libraries.putAll(words.otherWords());
         Pictures pictures = drawings.read();
         libraries.replaceAll((language, library) -> library.withPictures(pictures));
-        words.check(languages, read);
+        words.check(read, libraries);
+        Map<String, Translation> translations = words.translations();
+        Map<String, List<Legibility>> legibility = words.legibility(libraries);
         var aliases = sources.config("aliases.txt")
                 .map(file -> new AliasReader(ids).read(file, problems))
                 .orElse(Map.of());
@@ -64,8 +65,8 @@ public final class ContentReader {
                 texts.put(language, words.texts(language, settings.get().strip().getOrDefault(language, ""))));
         Settings set = settings.get().settings();
         var good = new Content(
-                read.showroom(settings.get()), texts, libraries, set, aliases, ids.places(), read.unitReader(),
-                sources.version());
+                read.showroom(settings.get()), texts, libraries, set, aliases, translations, legibility,
+                ids.places(), read.unitReader(), sources.version());
         boolean pseudo = set.languages().contains(PseudoLocale.LANGUAGE);
         return new Reading.Good<>(pseudo ? good.withPseudoLocale() : good, problems.warnings());
     }

@@ -8,10 +8,8 @@ import fencerow.terms.TopicId;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads one article: YAML between two lines of hyphens, then CommonMark. Its file has the name of its topic. */
+/** Reads one article: particulars in YAML, then CommonMark. Its file has the name of its topic. */
 final class ExplainerReader {
-    private static final String FENCE = "---";
-
     private final Ids ids;
     private final IdLists lists;
     private final Problems problems;
@@ -22,45 +20,21 @@ final class ExplainerReader {
         this.problems = problems;
     }
 
-    /** The topic a file is about, by its name. */
-    static String topicOf(String fileName) {
-        return fileName.substring(fileName.lastIndexOf('/') + 1, fileName.length() - ".md".length());
-    }
-
-    Optional<Explainer> read(SourceFile file, String language) {
-        String[] lines = file.text().split("\n", -1);
-        int close = closingFence(lines);
-        if (close < 0) {
-            problems.error(file.at(1), "the article does not start with its particulars",
-                    "start with a line ---, then topic: and the others, then a line ---");
-            return Optional.empty();
-        }
-        // Both halves keep the line numbers of the whole.
-        String head = "\n" + String.join("\n", List.of(lines).subList(1, close)) + "\n";
-        String body = "\n".repeat(close + 1) + String.join("\n", List.of(lines).subList(close + 1, lines.length));
+    Optional<Explainer> read(Article article, String language) {
+        SourceFile file = article.file();
         int before = problems.count();
-        Optional<YamlNode> top = YamlFile.read(new SourceFile(file.name(), head), problems);
+        Optional<YamlNode> top = YamlFile.read(new SourceFile(file.name(), article.head()), problems);
         if (top.isEmpty() && problems.count() == before) {
             problems.error(file.at(1), "the article has no particulars", "add topic:, title:, summary: and stop:");
         }
-        String topic = topicOf(file.name());
-        List<Block> blocks = new MarkdownReader(file, ids, problems).read(body, ids.knows(Kind.FEATURE, topic));
+        String topic = Article.topicOf(file.name());
+        List<Block> blocks =
+                new MarkdownReader(file, ids, problems).read(article.body(), ids.knows(Kind.FEATURE, topic));
         if (blocks.isEmpty()) {
-            problems.error(file.at(close + 1), "the article has no text", "write it below the second row of hyphens");
+            problems.error(file.at(article.start()), "the article has no text",
+                    "write it below the second row of hyphens");
         }
         return top.flatMap(node -> explainer(node, language, topic, blocks, before));
-    }
-
-    private static int closingFence(String[] lines) {
-        if (!lines[0].strip().equals(FENCE)) {
-            return -1;
-        }
-        for (int i = 1; i < lines.length; i++) {
-            if (lines[i].strip().equals(FENCE)) {
-                return i;
-            }
-        }
-        return -1;
     }
 
     private Optional<Explainer> explainer(

@@ -16,9 +16,12 @@ final class GlossaryReader {
     private static final String PREFIX = "glossary.";
 
     private final Ids ids;
+    private final Map<String, TextsReader.Text> original;
 
-    GlossaryReader(Ids ids) {
+    /** With the words of the original, which say the topic of each word for all languages. */
+    GlossaryReader(Ids ids, Map<String, TextsReader.Text> original) {
         this.ids = ids;
+        this.original = original;
     }
 
     /** The second parts of the keys that start with the prefix, each with the first place of its words. */
@@ -39,7 +42,7 @@ final class GlossaryReader {
             Optional<TextsReader.Text> word = find(texts, id, "word");
             Optional<TextsReader.Text> means = find(texts, id, "means");
             List<String> also = find(texts, id, "also").map(text -> split(text.words())).orElse(List.of());
-            Optional<TopicId> topic = find(texts, id, "topic")
+            Optional<TopicId> topic = find(original, id, "topic")
                     .filter(text -> ids.require(text.words(), text.place(), Kind.TOPIC))
                     .map(text -> new TopicId(text.words()));
             if (word.isPresent() && means.isPresent()) {

@@ -17,6 +17,7 @@ public enum Kind {
     QUIZ("quiz question"),
     LINE("checklist line"),
     TOPIC("explainer"),
+    CALCULATION("calculation"),
     WORD("glossary word"),
     CAUTION("caution"),
     PICTURE("picture");

@@ -6,6 +6,7 @@ import fencerow.desk.Settings;
 import fencerow.terms.Amount;
 import fencerow.terms.Dimension;
 import fencerow.terms.Money;
+import fencerow.wording.PseudoLocale;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,6 +19,7 @@ import java.util.regex.Pattern;
 final class SettingsReader {
     private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8})*");
     private static final int MOST_LINES = 100;
+    private static final int MOST_COPIES = 1000;
 
     private SettingsReader() {}
 
@@ -37,11 +39,15 @@ final class SettingsReader {
     static Optional<Set> read(YamlNode top) {
         int before = top.problems().count();
         YamlMap map = top.map("name", "strip", "languages", "measures", "panel", "idle", "paper", "printer",
-                "save-folder", "data-folder", "list", "pin", "fees", "relevance");
+                "save-folder", "copies", "data-folder", "list", "pin", "fees", "relevance");
         String name = map.text("name");
         Map<String, String> strip = new LinkedHashMap<>();
         map.entries("strip").forEach(entry -> strip.put(entry.key(), entry.value().text()));
         List<String> languages = languages(map);
+        languages.stream()
+                .filter(language -> !strip.containsKey(language) && !language.equals(PseudoLocale.LANGUAGE))
+                .forEach(language -> map.problems().error(map.placeOf("strip"), "[strip] has no words in language ["
+                        + language + "]", "add " + language + ": and the words"));
         boolean metric = map.choice("measures", Measures.values(), Measures::name) == Measures.metric;
         Amount diagonal = map.map("panel", "diagonal").amount("diagonal", Dimension.LENGTH);
         YamlMap idle = map.map("idle", "warn-after", "reset-after");
@@ -88,8 +94,10 @@ final class SettingsReader {
                 .filter(text -> !text.isEmpty());
         String folder = map.text("save-folder");
         YamlMap list = map.map("list", "page-one", "walk-away");
+        YamlMap copies = map.map("copies", "visit", "hour");
         return new Settings.PaperSettings(
-                printer, folder, letter, list.whole("page-one", 1, MOST_LINES), list.whole("walk-away", 0, MOST_LINES));
+                printer, folder, letter, list.whole("page-one", 1, MOST_LINES), list.whole("walk-away", 0, MOST_LINES),
+                copies.whole("visit", 1, MOST_COPIES), copies.whole("hour", 1, MOST_COPIES));
     }
 
     private static Optional<Pin> pin(YamlMap map) {

@@ -26,7 +26,7 @@ final class SourceTree {
         this.files = files;
     }
 
-    /** Reads the {@code .yaml}, {@code .md}, {@code .csv}, {@code .txt} and {@code .svg} files below a folder. */
+    /** Reads the YAML, Markdown, CSV, TSV, text and SVG files below a folder. */
     static SourceTree read(Path root, Problems problems) {
         Path last = root.toAbsolutePath().normalize().getFileName();
         String name = last == null ? "/" : last.toString();
@@ -56,7 +56,7 @@ final class SourceTree {
     private static boolean isSource(Path file) {
         String name = file.getFileName().toString();
         return !name.startsWith(".")
-                && Stream.of(".yaml", ".md", ".csv", ".txt", ".svg").anyMatch(name::endsWith)
+                && Stream.of(".yaml", ".md", ".csv", ".tsv", ".txt", ".svg").anyMatch(name::endsWith)
                 && Files.isRegularFile(file);
     }
 

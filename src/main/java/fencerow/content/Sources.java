@@ -1,11 +1,7 @@
 package fencerow.content;
 
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HashSet;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,7 +9,7 @@ import java.util.regex.Pattern;
 
 /** The files one reading starts from, and which of them were asked for. */
 final class Sources {
-    private static final int VERSION_DIGITS = 8;
+    private static final Pattern WORDS = Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8})*/[^/]+\\.yaml");
     private static final Pattern GLOSSARY = Pattern.compile("[a-z]{2,3}/glossary\\.yaml");
 
     private final SourceTree content;
@@ -42,7 +38,12 @@ final class Sources {
     }
 
     Optional<YamlNode> contentYaml(String name) {
-        return yaml(content, name);
+        return contentYaml(name, problems);
+    }
+
+    /** The same with its problems reported elsewhere. */
+    Optional<YamlNode> contentYaml(String name, Problems found) {
+        return yaml(content, name, found);
     }
 
     /** A file of the showroom's that need not be there. */
@@ -51,15 +52,15 @@ final class Sources {
     }
 
     Optional<YamlNode> configYaml(String name) {
-        return yaml(config, name);
+        return yaml(config, name, problems);
     }
 
-    private Optional<YamlNode> yaml(SourceTree tree, String name) {
+    private Optional<YamlNode> yaml(SourceTree tree, String name, Problems found) {
         return take(tree, name).flatMap(file -> {
-            int before = problems.count();
-            Optional<YamlNode> top = YamlFile.read(file, problems);
-            if (top.isEmpty() && problems.count() == before) {
-                problems.error(file.at(1), "the file is empty", "write something in it, or delete it");
+            int before = found.count();
+            Optional<YamlNode> top = YamlFile.read(file, found);
+            if (top.isEmpty() && found.count() == before) {
+                found.error(file.at(1), "the file is empty", "write something in it, or delete it");
             }
             return top;
         });
@@ -107,6 +108,24 @@ final class Sources {
                 .toList();
     }
 
+    /** Languages that have words, offered or not. */
+    List<String> wordLanguages() {
+        return content.names(name -> WORDS.matcher(name).matches()).stream()
+                .map(name -> name.substring(0, name.indexOf('/')))
+                .distinct()
+                .toList();
+    }
+
+    /** What is kept of a language's translations, if anything is. */
+    Optional<SourceFile> translated(String language) {
+        return content.find(language + "/" + TranslatedFile.NAME);
+    }
+
+    /** Words of a language's texts that do not count as hard ones, if any are named. */
+    Optional<SourceFile> tradeWords(String language) {
+        return content.find(language + "/trade-words.txt");
+    }
+
     /** How problems name a file or folder of the content. */
     String contentName(String name) {
         return content.nameOf(name);
@@ -135,24 +154,13 @@ final class Sources {
 
     /** A short word that changes whenever the name or the text of a file does. */
     String version() {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            for (SourceTree tree : List.of(content, config)) {
-                tree.texts().forEach((name, text) -> update(digest, name, text));
-            }
-            if (otherStock) {
-                stock.ifPresent(file -> update(digest, "another stock list", file.text()));
-            }
-            return HexFormat.of().formatHex(digest.digest()).substring(0, VERSION_DIGITS);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
+        var fingerprint = new Fingerprint();
+        for (SourceTree tree : List.of(content, config)) {
+            tree.texts().forEach((name, text) -> fingerprint.add(name).add(text));
         }
-    }
-
-    private static void update(MessageDigest digest, String name, String text) {
-        digest.update(name.getBytes(StandardCharsets.UTF_8));
-        digest.update((byte) 0);
-        digest.update(text.getBytes(StandardCharsets.UTF_8));
-        digest.update((byte) 0);
+        if (otherStock) {
+            stock.ifPresent(file -> fingerprint.add("another stock list").add(file.text()));
+        }
+        return fingerprint.word();
     }
 }

@@ -16,6 +16,8 @@ import fencerow.stock.Unit;
 import fencerow.terms.Capability;
 import fencerow.terms.Feature;
 import fencerow.visit.Showroom;
+import fencerow.visit.Workbook;
+import fencerow.visit.Worksheet;
 import java.util.List;
 
 /** All records read but words and settings; some may be missing as long as problems were reported. */
@@ -30,17 +32,19 @@ record Trade(
         List<QuizQuestion> quiz,
         List<LineTemplate> lines,
         List<Unit> units,
+        List<Worksheet> worksheets,
         UnitReader unitReader) {
 
     /** The showroom they make, once none is missing. */
     Showroom showroom(SettingsReader.Set set) {
         Settings.PaperSettings paper = set.settings().paper();
-        return new Showroom(
+        return Showroom.of(
                 new Catalogue(features, capabilities, items, models, prices),
                 new Questionnaire(questions, jobs),
                 new Quiz(quiz),
                 new Composer(lines, paper.pageOne(), paper.signs()),
                 set.weights(),
-                units);
+                units,
+                new Workbook(worksheets));
     }
 }

@@ -11,6 +11,7 @@ import fencerow.stock.Unit;
 import fencerow.terms.Capability;
 import fencerow.terms.Feature;
 import fencerow.terms.PriceRange;
+import fencerow.visit.Worksheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,6 +59,7 @@ final class TradeReader {
         lists(Kind.QUIZ, quizFiles.isEmpty() ? List.of("quiz.yaml") : quizFiles).forEach(
                 new QuizReader(ids, lists)::declare);
         lists(Kind.LINE, List.of("checklist.yaml"));
+        declareKeys(Kind.CALCULATION, "calculations.yaml");
     }
 
     private void declareKeys(Kind kind, String file) {
@@ -122,13 +124,15 @@ final class TradeReader {
                 .map(top -> new ColumnReader(UnitReader.COLUMNS, byId.keySet()).read(top))
                 .orElse(Map.of());
         var unitReader = new UnitReader(ids, byId, models, fees, synonyms);
+        List<Worksheet> worksheets =
+                all(Kind.CALCULATION, new WorksheetReader(ids, lists, questions)::read);
         List<Unit> units = sources.stock()
                 .map(file -> new StockReader(ids, unitReader).read(file, problems))
                 .orElse(List.of());
         new FeatureCheck(ids, problems).check(features, items.values(), quiz, lines);
         List<Model> allModels = models.values().stream().map(ModelReader.Made::model).toList();
         return new Trade(capabilities, features, List.copyOf(items.values()), allModels, prices, questions, jobs, quiz,
-                lines, units, unitReader);
+                lines, units, worksheets, unitReader);
     }
 
     private <T> List<T> all(Kind kind, Function<YamlNode, List<T>> reader) {

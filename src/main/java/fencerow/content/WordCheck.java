@@ -6,7 +6,8 @@ import fencerow.quiz.QuizQuestion;
 import fencerow.terms.Feature;
 import fencerow.terms.Figure;
 import fencerow.terms.OptionId;
-import fencerow.wording.TextPattern;
+import fencerow.visit.Worksheet;
+import fencerow.wording.SizingWords;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -15,7 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 
-/** Sees that every record has its words in every language, and that no words are left over. */
+/** Sees that every record has its words in the original language, and that no words are left over. */
 final class WordCheck {
     /** First parts of keys that belong to records; all others are the program's own words. */
     private static final Map<String, Kind> KINDS = new TreeMap<>(Map.ofEntries(
@@ -134,13 +135,19 @@ final class WordCheck {
         return this;
     }
 
+    /** All that a person may be shown of the calculations on offer. */
+    WordCheck worksheets(Collection<Worksheet> worksheets) {
+        worksheets.forEach(sheet -> SizingWords.keys(sheet.calculation()).forEach(key ->
+                require(Kind.CALCULATION, sheet.id(), key)));
+        return this;
+    }
+
     /**
-     * Holds one language's words against what is asked for, and against the first language's.
+     * Holds the original's words against what is asked for.
      *
-     * @param complete whether all of the language's files could be read; if not, nothing can be called missing
+     * @param complete whether all of its files could be read; if not, nothing can be called missing
      */
-    void check(String language, Map<String, TextsReader.Text> texts, Map<String, TextsReader.Text> first,
-            boolean complete) {
+    void check(String language, Map<String, TextsReader.Text> texts, boolean complete) {
         required.forEach((key, place) -> {
             if (complete && !texts.containsKey(key)) {
                 problems.error(place, "there are no words for [" + key + "] in language [" + language + "]",
@@ -150,14 +157,6 @@ final class WordCheck {
         texts.forEach((key, text) -> {
             if (isDead(key)) {
                 problems.warning(text.place(), "nothing asks for the words [" + key + "]", advice(key));
-            }
-        });
-        first.forEach((key, text) -> {
-            if (complete && !texts.containsKey(key) && isOwn(key)) {
-                problems.error(text.place(), "there are no words for [" + key + "] in language [" + language + "]",
-                        "translate them");
-            } else if (texts.containsKey(key)) {
-                compareArguments(key, texts.getOrDefault(key, text), text);
             }
         });
     }
@@ -181,18 +180,5 @@ final class WordCheck {
         List<String> known = new ArrayList<>(required.keySet());
         known.addAll(optional);
         return Nearest.advice(key, known, "delete them");
-    }
-
-    private void compareArguments(String key, TextsReader.Text words, TextsReader.Text first) {
-        if (TextPattern.flaw(words.words()).isPresent() || TextPattern.flaw(first.words()).isPresent()) {
-            return;
-        }
-        Set<String> known = TextPattern.arguments(first.words());
-        for (String argument : TextPattern.arguments(words.words())) {
-            if (!known.contains(argument)) {
-                problems.error(words.place(), "[" + key + "] has an argument {" + argument + "} that ["
-                        + first.place() + "] has not", Nearest.advice(argument, known, "use its arguments only"));
-            }
-        }
     }
 }

@@ -91,7 +91,15 @@ public record Settings(
      * @param letter     US Letter, else A4
      * @param pageOne    lines on page one
      * @param signs      walk-away signs in its box
+     * @param perVisit   the most printouts in one visit, at least 1
+     * @param perHour    the most printouts in any hour, at least 1
      */
     public record PaperSettings(
-            Optional<String> printer, String saveFolder, boolean letter, int pageOne, int signs) {}
+            Optional<String> printer,
+            String saveFolder,
+            boolean letter,
+            int pageOne,
+            int signs,
+            int perVisit,
+            int perHour) {}
 }

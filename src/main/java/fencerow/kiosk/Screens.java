@@ -2,6 +2,7 @@ package fencerow.kiosk;
 
 import fencerow.kiosk.attract.AttractController;
 import fencerow.kiosk.explainer.ExplainerController;
+import fencerow.kiosk.find.FindController;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
@@ -19,6 +20,9 @@ final class Screens {
         }
         if (place instanceof Place.Topics topics) {
             return new TopicsController(frame, topics);
+        }
+        if (place instanceof Place.Find find) {
+            return new FindController(frame, find);
         }
         if (place instanceof Place.Topic topic) {
             return new ExplainerController(frame, topic);

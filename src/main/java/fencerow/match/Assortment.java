@@ -47,12 +47,17 @@ record Assortment(Catalogue catalogue, Unit unit, Needs needs) {
             return Optional.of(
                     new Refusal(atOrder ? Blocked.Rule.FACTORY_ONLY : Blocked.Rule.NOT_SOLD_HERE, itself));
         }
-        if (needs.hoursPerYear().isPresent()
-                && item.stopgapHours().isPresent()
-                && item.stopgapHours().getAsInt() < needs.hoursPerYear().getAsDouble()) {
+        if (isStopgapForTooLong(item, needs)) {
             return Optional.of(new Refusal(Blocked.Rule.TOO_MANY_HOURS, itself));
         }
         return Optional.empty();
+    }
+
+    /** Whether the item is a stopgap for fewer hours a year than the tractor will run. */
+    static boolean isStopgapForTooLong(Item item, Needs needs) {
+        return needs.hoursPerYear().isPresent()
+                && item.stopgapHours().isPresent()
+                && item.stopgapHours().getAsInt() < needs.hoursPerYear().getAsDouble();
     }
 
     private Optional<Refusal> refusalByOffering(Item item) {

@@ -2,51 +2,68 @@ package fencerow.match;
 
 import fencerow.needs.Needs;
 import fencerow.stock.Availability;
-import fencerow.stock.Condition;
 import fencerow.stock.Unit;
-import fencerow.terms.Fact;
-import fencerow.terms.ItemId;
-import fencerow.terms.ModelId;
 import fencerow.terms.Money;
-import fencerow.terms.PriceRange;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
- * One shopper's needs laid out against the catalogue, for matching many units. Units of one kind whose facts that
- * matter are equal share one judgement. Confined to one thread.
+ * One shopper's needs laid out against a lot. Units of one kind whose facts that matter are equal share one judgement.
+ * Confined to one thread.
  */
 final class Board {
-    private final Helpful.Index index;
+    private final Lot lot;
     private final Needs needs;
-    private final Helpful helpful;
-    private final Map<KindKey, Kind> kinds = new HashMap<>();
-    private final Map<JudgementKey, Judgement> judgements = new HashMap<>();
+    private final Solved solved;
+    private final List<Kind> kinds;
+    private final Map<Key, Judgement> judgements = new HashMap<>();
 
-    /** What makes units one kind: everything but facts and price that matching looks at. */
-    private record KindKey(ModelId model, Condition condition, Availability availability, Set<ItemId> bundled) {}
+    /** Units with equal keys come out alike. */
+    private record Key(int variety, int[] facts) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Key key && variety == key.variety && Arrays.equals(facts, key.facts);
+        }
 
-    private record JudgementKey(KindKey kind, List<Fact> facts) {}
-
-    Board(Helpful.Index index, Needs needs) {
-        this.index = index;
-        this.needs = needs;
-        this.helpful = Helpful.of(index, needs);
+        @Override
+        public int hashCode() {
+            return 31 * Arrays.hashCode(facts) + variety;
+        }
     }
 
-    /** One unit held against the needs. */
-    Match match(Unit unit) {
-        var key = new KindKey(unit.model().id(), unit.condition(), unit.availability(), unit.bundled());
-        Kind kind = kinds.computeIfAbsent(key, each -> new Kind(index, helpful, unit, needs));
-        List<Fact> facts = kind.facts(unit);
-        Judgement judgement = judgements.computeIfAbsent(
-                new JudgementKey(key, facts),
-                each -> Judgement.of(kind.problem(facts), needs, new Assortment(index.catalogue(), unit, needs)));
+    /** Lays out the needs; {@code solved} holds parts answered before. */
+    Board(Lot lot, Needs needs, Solved solved) {
+        this.lot = lot;
+        this.needs = needs;
+        this.solved = solved;
+        var layout = new Layout(lot, needs);
+        this.kinds = lot.varieties().stream().map(variety -> new Kind(layout, variety)).toList();
+    }
+
+    /** Every unit held against the needs, in the lot's order. */
+    List<Match> matches() {
+        List<Match> matches = new ArrayList<>(lot.units().size());
+        for (int u = 0; u < lot.units().size(); u++) {
+            matches.add(match(u));
+        }
+        return matches;
+    }
+
+    private Match match(int place) {
+        Unit unit = lot.units().get(place);
+        Kind kind = kinds.get(lot.varietyOf(place));
+        var key = new Key(lot.varietyOf(place), kind.relevant(lot.facts(place)));
+        Judgement judgement = judgements.computeIfAbsent(key, each -> new Judgement(
+                kind,
+                kind.problem(each.facts()),
+                new Assortment(lot.index().catalogue(), unit, needs),
+                solved));
         Verdict verdict = verdict(unit, judgement);
-        var price = new ReadyPrice(unit.price(), catchUp(unit), judgement.plan().price());
+        var price = new ReadyPrice(unit.price(), lot.catchUp(place), judgement.plan().price());
         return new Match(unit, verdict, judgement, price, overBudget(price, verdict));
     }
 
@@ -58,15 +75,6 @@ final class Board {
             return Verdict.TO_ORDER;
         }
         return judgement.plan().isFree() ? Verdict.READY : Verdict.READY_ONCE_EQUIPPED;
-    }
-
-    private PriceRange catchUp(Unit unit) {
-        return unit.catchUp().stream()
-                .flatMap(note -> index.catalogue()
-                        .prices()
-                        .findLater(note, unit.model().machineClass())
-                        .stream())
-                .reduce(PriceRange.ZERO, PriceRange::plus);
     }
 
     private Optional<Money> overBudget(ReadyPrice price, Verdict verdict) {

@@ -4,12 +4,14 @@ import fencerow.stock.Catalogue;
 import fencerow.stock.Item;
 import fencerow.terms.Amount;
 import fencerow.terms.CapabilityId;
+import fencerow.terms.Demand;
 import fencerow.terms.Dimension;
 import fencerow.terms.Feature;
 import fencerow.terms.FeatureId;
 import fencerow.terms.ItemId;
 import fencerow.terms.Relation;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -25,14 +27,17 @@ import java.util.Set;
 final class Causes {
     private final Catalogue catalogue;
     private final Assortment assortment;
+    private final Kind kind;
     private final Setup setup;
-    private final long[] base;
+    private final long[] headroom;
 
-    Causes(Assortment assortment, Setup setup, long[] base) {
+    /** Looks for causes on a unit of the kind with so much headroom in each row. */
+    Causes(Assortment assortment, Kind kind, long[] headroom) {
         this.catalogue = assortment.catalogue();
         this.assortment = assortment;
-        this.setup = setup;
-        this.base = base;
+        this.kind = kind;
+        this.setup = kind.setup();
+        this.headroom = headroom;
     }
 
     /**
@@ -52,16 +57,16 @@ final class Causes {
     }
 
     /** What a cause is, whichever item it stands in the way of. */
-    private record Kind(CapabilityId of, Blocked.Rule rule) {}
+    private record Sort(CapabilityId of, Blocked.Rule rule) {}
 
     private static List<Blocked> condensed(List<Blocked> causes) {
-        Map<Kind, List<Blocked>> byKind = new LinkedHashMap<>();
+        Map<Sort, List<Blocked>> bySort = new LinkedHashMap<>();
         for (Blocked cause : causes) {
-            byKind.computeIfAbsent(new Kind(cause.of(), cause.rule()), key -> new ArrayList<>()).add(cause);
+            bySort.computeIfAbsent(new Sort(cause.of(), cause.rule()), key -> new ArrayList<>()).add(cause);
         }
-        boolean onlyMadeForOthers = byKind.keySet().stream()
-                .allMatch(kind -> kind.rule() == Blocked.Rule.NOT_FOR_CLASS);
-        return byKind.entrySet().stream()
+        boolean onlyMadeForOthers = bySort.keySet().stream()
+                .allMatch(sort -> sort.rule() == Blocked.Rule.NOT_FOR_CLASS);
+        return bySort.entrySet().stream()
                 .filter(entry -> onlyMadeForOthers || entry.getKey().rule() != Blocked.Rule.NOT_FOR_CLASS)
                 .sorted(Comparator.comparing(entry -> -entry.getValue().size()))
                 .map(entry -> entry.getValue().stream()
@@ -80,7 +85,6 @@ final class Causes {
         if (!seen.add(row)) {
             return;
         }
-        CapabilityId of = setup.rows().get(row).of();
         int before = causes.size();
         for (Item item : catalogue.items()) {
             if (!gives(item, row)) {
@@ -100,73 +104,81 @@ final class Causes {
             }
         }
         if (causes.size() == before) {
-            causes.add(cause(through, row, leafRule(row, of)));
+            causes.add(cause(through, row, leafRule(row)));
         }
     }
 
     private boolean gives(Item item, int row) {
-        Setup.Row asked = setup.rows().get(row);
+        Demand asked = demand(row);
         return catalogue.effects(item).stream()
                 .anyMatch(effect -> effect.of().equals(asked.of())
                         && (effect.amount().si() > 0) == (asked.relation() == Relation.AT_LEAST));
     }
 
-    private Blocked.Rule leafRule(int row, CapabilityId of) {
-        Setup.Row asked = setup.rows().get(row);
+    private Blocked.Rule leafRule(int row) {
+        Demand asked = demand(row);
         if (asked.relation() == Relation.AT_MOST) {
             return Blocked.Rule.TOO_MUCH;
         }
-        Optional<Feature> feature = of.featureName().map(FeatureId::new).flatMap(catalogue::findFeature);
+        Optional<Feature> feature = asked.of().featureName().map(FeatureId::new).flatMap(catalogue::findFeature);
         Optional<Assortment.Refusal> refusal = feature.flatMap(assortment::refusal);
         if (refusal.isPresent()) {
             return refusal.get().rule();
         }
-        return asked.dimension() == Dimension.COUNT && reach(row) == 0
+        boolean none = kind.amount(row, reach(row)).filter(most -> most.steps() > 0).isEmpty();
+        return kind.dimension(row) == Dimension.COUNT && none
                 ? Blocked.Rule.CANNOT_BE_ADDED
                 : Blocked.Rule.TOO_LITTLE;
     }
 
     private Blocked cause(Optional<ItemId> item, int row, Blocked.Rule rule) {
-        Setup.Row asked = setup.rows().get(row);
-        boolean isNumber = asked.dimension() != Dimension.COUNT || asked.bound() > 1;
-        Optional<Amount> wanted = isNumber ? Optional.of(asked.wanted()) : Optional.empty();
-        Optional<Amount> available = isNumber ? Optional.of(asked.amount(reach(row))) : Optional.empty();
-        return new Blocked(item, asked.of(), rule, wanted, available);
+        Amount wanted = kind.wanted(row);
+        boolean isNumber = wanted.dimension() != Dimension.COUNT || wanted.steps() > 1;
+        return new Blocked(
+                item,
+                demand(row).of(),
+                rule,
+                isNumber ? Optional.of(wanted) : Optional.empty(),
+                isNumber ? kind.amount(row, reach(row)) : Optional.empty());
     }
 
-    /** The most the row can come to with every item that can be had, what those need left aside. */
+    private Demand demand(int row) {
+        return kind.layout().conditions().get(row).demand();
+    }
+
+    /** The most headroom the row can come to with every item that can be had, what those need left aside. */
     private long reach(int row) {
-        long reach = base[row];
-        for (int i = 0; i < setup.items().size(); i++) {
-            reach += Math.max(0, setup.rows().get(row).coefficient()[i]) * setup.items().get(i).max();
+        long reach = headroom[row];
+        Sparse change = setup.rows().get(row).change();
+        for (int k = 0; k < change.size(); k++) {
+            reach += Math.max(0, change.amounts()[k]) * setup.items().most()[change.places()[k]];
         }
         return reach;
     }
 
     private boolean isAttainable(int row, Set<Integer> open) {
-        Setup.Row asked = setup.rows().get(row);
-        if (base[row] >= asked.bound() || !open.add(row)) {
+        if (headroom[row] >= 0 || !open.add(row)) {
             return true;
         }
-        long reach = base[row];
-        for (int i = 0; i < setup.items().size(); i++) {
-            if (asked.coefficient()[i] > 0
-                    && needsOf(setup.items().get(i).item()).stream().allMatch(need -> isAttainable(need, open))) {
-                reach += asked.coefficient()[i] * setup.items().get(i).max();
+        long reach = headroom[row];
+        Sparse change = setup.rows().get(row).change();
+        for (int k = 0; k < change.size(); k++) {
+            int item = change.places()[k];
+            if (change.amounts()[k] > 0
+                    && Arrays.stream(needsOf(item)).allMatch(need -> isAttainable(need, open))) {
+                reach += change.amounts()[k] * setup.items().most()[item];
             }
         }
         open.remove(row);
-        return reach >= asked.bound();
+        return reach >= 0;
     }
 
-    private List<Integer> needsOf(Item item) {
-        List<Integer> rows = new ArrayList<>();
-        for (int r = 0; r < setup.rows().size(); r++) {
-            int owner = setup.rows().get(r).owner();
-            if (owner >= 0 && setup.items().get(owner).item().equals(item)) {
-                rows.add(r);
-            }
-        }
-        return rows;
+    private int[] needsOf(Item item) {
+        int column = kind.layout().items().indexOf(item);
+        return column < 0 ? new int[0] : needsOf(column);
+    }
+
+    private int[] needsOf(int column) {
+        return kind.layout().links().needs()[column];
     }
 }

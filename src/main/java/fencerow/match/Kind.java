@@ -1,191 +1,132 @@
 package fencerow.match;
 
-import fencerow.needs.Needs;
-import fencerow.stock.AddOn;
 import fencerow.stock.Item;
-import fencerow.stock.Unit;
-import fencerow.terms.Demand;
-import fencerow.terms.Fact;
+import fencerow.terms.Amount;
+import fencerow.terms.Dimension;
 import fencerow.terms.Feature;
-import fencerow.terms.FeatureId;
-import fencerow.terms.PriceRange;
 import fencerow.terms.Relation;
-import fencerow.terms.Threshold;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
- * Units of one kind, that is of one model, condition, availability and bundle, for one shopper: which items they can
- * have, at what price, and what each state of each feature adds to each row. Confined to one thread.
+ * Units of one variety for one shopper: which items they can have, at what price, and what each state of each feature
+ * adds to each row. Immutable.
  */
 final class Kind {
-    private final Measures measures;
-    private final Helpful helpful;
-    private final List<Helpful.Condition> conditions = new ArrayList<>();
-    private final int[] source;
-    private final long[] thresholds;
-    private final long[] start;
+    /** So much headroom that nothing on sale uses it up: a limit that this kind does not have. */
+    private static final long NO_LIMIT = 1L << 40;
+
+    private final Layout layout;
+    private final Variety variety;
+    private final long[] asked;
+    private final long[] headroom;
     private final Setup setup;
-    private final Map<Feature, Map<Fact, long[]>> contributions = new HashMap<>();
 
-    /**
-     * Compiles the kind of a unit.
-     *
-     * @param unit any unit of the kind
-     */
-    Kind(Helpful.Index index, Helpful helpful, Unit unit, Needs needs) {
-        this.measures = index.measures();
-        this.helpful = helpful;
-        var assortment = new Assortment(index.catalogue(), unit, needs);
-        int[] had = IntStream.range(0, helpful.items().size())
-                .filter(i -> assortment.refusal(helpful.items().get(i)).isEmpty())
-                .toArray();
-        int[] place = new int[helpful.items().size()];
-        Arrays.fill(place, -1);
-        for (int i = 0; i < had.length; i++) {
-            place[had[i]] = i;
-        }
-        this.source = IntStream.range(0, helpful.conditions().size())
-                .filter(c -> applies(helpful.conditions().get(c), place, unit))
-                .toArray();
-        IntStream.of(source).forEach(c -> conditions.add(helpful.conditions().get(c)));
-        this.thresholds = conditions.stream().mapToLong(condition -> threshold(condition, unit)).toArray();
-        this.start = new long[source.length];
-        List<Setup.Row> rows = new ArrayList<>();
-        for (int r = 0; r < source.length; r++) {
-            start[r] = term(measures.start(unit, conditions.get(r).demand().of()), r);
-            rows.add(row(r, had, place));
-        }
-        List<Item> items = IntStream.of(had).mapToObj(helpful.items()::get).toList();
-        this.setup = new Setup(
-                items.stream().map(item -> candidate(item, assortment)).toList(), rows, excludes(items));
-    }
-
-    /** A need of an item that can be had, or a limit of a feature where this model or any machine has one. */
-    private static boolean applies(Helpful.Condition condition, int[] place, Unit unit) {
-        if (condition.owner() >= 0) {
-            return place[condition.owner()] >= 0;
-        }
-        return !isFeatureLimit(condition) || limit(condition, unit).isPresent() || mostOf(condition) > 1;
-    }
-
-    /** Shared resources are kept at nothing or more; only features are kept at most. */
-    private static boolean isFeatureLimit(Helpful.Condition condition) {
-        return condition.role() == Setup.Role.LIMIT && condition.demand().relation() == Relation.AT_MOST;
-    }
-
-    private static Optional<Integer> limit(Helpful.Condition condition, Unit unit) {
-        return Optional.ofNullable(unit.model().limits().get(new FeatureId(condition.demand().of().value())));
-    }
-
-    private static long mostOf(Helpful.Condition condition) {
-        return ((Threshold.Fixed) condition.demand().threshold()).amount().steps();
-    }
-
-    private static long threshold(Helpful.Condition condition, Unit unit) {
-        long usual = Levels.on(unit.model(), condition.demand().threshold()).steps();
-        return isFeatureLimit(condition) ? limit(condition, unit).map(Integer::longValue).orElse(usual) : usual;
-    }
-
-    private long term(long raw, int row) {
-        Helpful.Condition condition = conditions.get(row);
-        return Measures.term(raw, condition.demand(), condition.max(), thresholds[row]);
-    }
-
-    private Setup.Row row(int r, int[] had, int[] place) {
-        Helpful.Condition condition = conditions.get(r);
-        Demand demand = condition.demand();
-        long[] coefficient = new long[had.length];
-        for (int i = 0; i < had.length; i++) {
-            coefficient[i] = term(helpful.raw(had[i])[source[r]], r);
-        }
-        return new Setup.Row(
-                condition.role(),
-                condition.owner() < 0 ? -1 : place[condition.owner()],
-                condition.requirement(),
-                demand.of(),
-                demand.relation(),
-                measures.dimension(demand.of()),
-                coefficient,
-                Measures.bound(demand, condition.max(), thresholds[r]));
-    }
-
-    private static Setup.Candidate candidate(Item item, Assortment assortment) {
-        PriceRange price = assortment.findPrice(item).orElseThrow();
-        int minutes = item instanceof AddOn addOn ? addOn.fitting().minutes() : 0;
-        return new Setup.Candidate(item, item.max(), price, price.middle().cents(), minutes);
-    }
-
-    private static boolean[][] excludes(List<Item> items) {
-        boolean[][] excludes = new boolean[items.size()][items.size()];
-        for (int i = 0; i < items.size(); i++) {
-            for (int j = 0; j < items.size(); j++) {
-                excludes[i][j] = items.get(i).excludes().contains(items.get(j).id())
-                        || items.get(j).excludes().contains(items.get(i).id());
+    Kind(Layout layout, Variety variety) {
+        this.layout = layout;
+        this.variety = variety;
+        int rows = layout.conditions().size();
+        this.asked = new long[rows];
+        this.headroom = new long[rows];
+        List<Setup.Row> changed = new ArrayList<>(layout.setup().rows());
+        for (int c = 0; c < rows; c++) {
+            asked[c] = layout.findLimited(c).isPresent() ? limit(layout.findLimited(c).get()) : asked(c);
+            headroom[c] = asked[c] == NO_LIMIT
+                    ? NO_LIMIT
+                    : layout.term(c, layout.start(c, variety), asked[c]) - layout.bound(c, asked[c]);
+            if (layout.isMax(c) && layout.varies(c)) {
+                changed.set(c, layout.row(c, asked[c]));
             }
         }
-        return excludes;
+        this.setup = new Setup(offered(), changed);
     }
 
-    /** What is known of the features that matter, in a fixed order: units with equal facts come out alike. */
-    List<Fact> facts(Unit unit) {
-        List<Fact> facts = new ArrayList<>(helpful.features().size());
-        for (Feature feature : helpful.features()) {
-            facts.add(unit.fact(feature.id()));
+    /** How many of the feature there can be on this model. */
+    private long limit(Feature feature) {
+        Integer own = variety.model().limits().get(feature.id());
+        if (own != null) {
+            return own;
         }
-        return facts;
+        return feature.most() == 1 ? NO_LIMIT : feature.most();
     }
 
-    /** A unit of this kind as numbers. */
-    Problem problem(List<Fact> facts) {
-        long[] base = start.clone();
+    private long asked(int c) {
+        return layout.varies(c)
+                ? Levels.on(variety.model(), layout.conditions().get(c).demand().threshold()).steps()
+                : layout.asked(c);
+    }
+
+    private Setup.Items offered() {
+        Setup.Items all = layout.setup().items();
+        long[] cents = new long[all.count()];
+        int[] most = new int[all.count()];
+        for (int i = 0; i < cents.length; i++) {
+            Item item = layout.items().get(i);
+            int place = layout.place(i);
+            if (isFree(item)) {
+                most[i] = item.max();
+            } else if (variety.has(place) && !Assortment.isStopgapForTooLong(item, layout.needs())) {
+                most[i] = item.max();
+                cents[i] = variety.cents(place);
+            }
+        }
+        return new Setup.Items(cents, most, all.minutes(), all.excludes());
+    }
+
+    private boolean isFree(Item item) {
+        return variety.bundles(item) || layout.needs().owned().contains(item.id());
+    }
+
+    Layout layout() {
+        return layout;
+    }
+
+    Setup setup() {
+        return setup;
+    }
+
+    /** What a row asks of units of this kind. */
+    Amount wanted(int row) {
+        return Amount.ofSteps(dimension(row), asked[row]);
+    }
+
+    /** The amount that goes with a row's headroom; empty where only the best source counts, not how much there is. */
+    Optional<Amount> amount(int row, long atHeadroom) {
+        if (layout.isMax(row)) {
+            return Optional.empty();
+        }
+        boolean most = layout.conditions().get(row).demand().relation() == Relation.AT_MOST;
+        return Optional.of(Amount.ofSteps(
+                dimension(row), most ? asked[row] - atHeadroom : asked[row] + atHeadroom));
+    }
+
+    /** What a row measures. */
+    Dimension dimension(int row) {
+        return layout.index().measures().dimension(layout.conditions().get(row).demand().of());
+    }
+
+    /** The facts that matter, as one key: units of this kind with equal keys come out alike. */
+    int[] relevant(int[] facts) {
+        int[] features = layout.features();
+        int[] relevant = new int[features.length];
+        for (int f = 0; f < relevant.length; f++) {
+            relevant[f] = facts[features[f]];
+        }
+        return relevant;
+    }
+
+    /** A unit of this kind as numbers, given its relevant facts. */
+    Problem problem(int[] relevant) {
+        long[] values = headroom.clone();
         List<Problem.Piece> pieces = new ArrayList<>();
-        for (int f = 0; f < facts.size(); f++) {
-            Feature feature = helpful.features().get(f);
-            Fact fact = facts.get(f);
-            if (fact instanceof Fact.Unverified open) {
-                addPiece(feature, open, pieces);
-            } else if (fact instanceof Fact.Fitted) {
-                long[] adds = contribution(feature, fact);
-                for (int r = 0; r < base.length; r++) {
-                    base[r] += adds[r];
-                }
+        for (int f = 0; f < relevant.length; f++) {
+            Contribution adds = layout.contribution(f, relevant[f], asked);
+            adds.known().addTo(values);
+            if (!adds.open().isEmpty()) {
+                pieces.add(new Problem.Piece(layout.features()[f], adds.open()));
             }
         }
-        return new Problem(setup, base, pieces);
-    }
-
-    private void addPiece(Feature feature, Fact.Unverified open, List<Problem.Piece> to) {
-        long[][] states = open.possible().stream().map(fact -> contribution(feature, fact)).toArray(long[][]::new);
-        boolean matters = false;
-        for (int r = 0; r < start.length; r++) {
-            for (long[] state : states) {
-                matters |= state[r] != 0 && setup.rows().get(r).role() != Setup.Role.WISH;
-            }
-        }
-        if (matters) {
-            to.add(new Problem.Piece(feature.id(), states));
-        }
-    }
-
-    /** For each row what the feature adds in the state of affairs. */
-    private long[] contribution(Feature feature, Fact fact) {
-        return contributions
-                .computeIfAbsent(feature, key -> new HashMap<>())
-                .computeIfAbsent(fact, key -> {
-                    long[] adds = new long[start.length];
-                    if (fact instanceof Fact.Fitted fitted) {
-                        long[] raw = helpful.raw(feature, fitted);
-                        for (int r = 0; r < adds.length; r++) {
-                            adds[r] = raw[source[r]] == 0 ? 0 : term(raw[source[r]], r);
-                        }
-                    }
-                    return adds;
-                });
+        return new Problem(setup, values, pieces);
     }
 }

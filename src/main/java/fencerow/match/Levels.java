@@ -26,11 +26,19 @@ final class Levels {
 
     /** The threshold as an amount on this model. */
     static Amount on(Model model, Threshold threshold) {
-        if (threshold instanceof Threshold.Fixed fixed) {
-            return fixed.amount();
-        }
         if (threshold instanceof Threshold.Counterweight counterweight) {
             return new Amount(Dimension.MASS, counterweight(model, new Mass(counterweight.load().si())));
+        }
+        return findOnAny(threshold).orElseThrow();
+    }
+
+    /** The threshold as an amount, where that is the same on all models. */
+    static Optional<Amount> findOnAny(Threshold threshold) {
+        if (threshold instanceof Threshold.Fixed fixed) {
+            return Optional.of(fixed.amount());
+        }
+        if (threshold instanceof Threshold.Counterweight) {
+            return Optional.empty();
         }
         var mowing = (Threshold.MowingWidth) threshold;
         Length width = FieldCapacity.widthToFinish(
@@ -38,7 +46,7 @@ final class Levels {
                 new Time(mowing.time().si()),
                 FieldMachine.LAWN_MOWER.typicalSpeed(),
                 FieldMachine.LAWN_MOWER.typicalEfficiency());
-        return width.amount();
+        return Optional.of(width.amount());
     }
 
     /**

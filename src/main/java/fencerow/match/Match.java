@@ -14,6 +14,7 @@ public final class Match {
     private final Verdict verdict;
     private final Judgement judgement;
     private final ReadyPrice price;
+    private final Money middle;
     private final Optional<Money> overBudget;
 
     Match(Unit unit, Verdict verdict, Judgement judgement, ReadyPrice price, Optional<Money> overBudget) {
@@ -21,6 +22,7 @@ public final class Match {
         this.verdict = verdict;
         this.judgement = judgement;
         this.price = price;
+        this.middle = price.middle();
         this.overBudget = overBudget;
     }
 
@@ -60,14 +62,19 @@ public final class Match {
     }
 
     /**
-     * What it costs ready to work when one must-have is not asked for; empty if it still cannot be made ready.
+     * What it costs ready to work when some must-haves are not asked for; empty if it still cannot be made ready.
      *
-     * @param requirement the must-have's place in the needs
+     * @param requirements the must-haves' places in the needs
      */
-    Optional<ReadyPrice> priceWithout(int requirement) {
+    Optional<ReadyPrice> priceWithout(List<Integer> requirements) {
         return judgement
-                .without(requirement)
+                .without(requirements)
                 .map(plan -> new ReadyPrice(price.asking(), price.catchUp(), plan.price()));
+    }
+
+    /** The middle of {@link #price}. */
+    Money middle() {
+        return middle;
     }
 
     /** By how much the middle of the ready-to-work price is over the budget. */

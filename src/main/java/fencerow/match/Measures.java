@@ -10,7 +10,6 @@ import fencerow.terms.Demand;
 import fencerow.terms.Dimension;
 import fencerow.terms.Effect;
 import fencerow.terms.Figure;
-import fencerow.terms.Relation;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,26 +81,5 @@ record Measures(Catalogue catalogue) {
             }
         }
         return raw;
-    }
-
-    /**
-     * A raw amount as the term of a row. Where the best single source counts, a source either reaches the threshold or
-     * does nothing; at-most demands are turned round.
-     */
-    static long term(long raw, Demand demand, boolean max, long threshold) {
-        boolean least = demand.relation() == Relation.AT_LEAST;
-        if (max) {
-            return least ? (raw >= threshold ? 1 : 0) : (raw > threshold ? -1 : 0);
-        }
-        return least ? raw : -raw;
-    }
-
-    /** What a row must reach. */
-    static long bound(Demand demand, boolean max, long threshold) {
-        boolean least = demand.relation() == Relation.AT_LEAST;
-        if (max) {
-            return least ? 1 : 0;
-        }
-        return least ? threshold : -threshold;
     }
 }

@@ -5,10 +5,8 @@ import fencerow.needs.Answers;
 import fencerow.needs.Completion;
 import fencerow.needs.Question;
 import fencerow.needs.Questionnaire;
-import fencerow.stock.Unit;
 import fencerow.terms.UnitId;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -51,22 +49,21 @@ public record NextQuestion(Questionnaire questionnaire, int draws, double agreem
      * The question to ask next; empty when more answers would hardly change the first units. The same answers and units
      * give the same question.
      */
-    public Optional<Question> after(Answers answers, Matcher matcher, Collection<Unit> units) {
-        return after(answers, matcher, units, () -> false);
+    public Optional<Question> after(Answers answers, Lot lot) {
+        return after(answers, lot, () -> false);
     }
 
     /**
      * The same; empty, too, once {@code dropped} says that nobody waits for it any more. It is asked after each guess.
      */
-    public Optional<Question> after(
-            Answers answers, Matcher matcher, Collection<Unit> units, BooleanSupplier dropped) {
+    public Optional<Question> after(Answers answers, Lot lot, BooleanSupplier dropped) {
         List<Question> open = questionnaire.applying(answers).stream()
                 .filter(question -> answers.find(question.id()).isEmpty())
                 .toList();
-        if (open.isEmpty() || units.isEmpty()) {
+        if (open.isEmpty() || lot.units().isEmpty()) {
             return Optional.empty();
         }
-        List<Draw> drawn = draw(answers, matcher, units, dropped);
+        List<Draw> drawn = draw(answers, lot, dropped);
         if (dropped.getAsBoolean() || agree(drawn)) {
             return Optional.empty();
         }
@@ -77,17 +74,14 @@ public record NextQuestion(Questionnaire questionnaire, int draws, double agreem
                 .map(Gain::question);
     }
 
-    private List<Draw> draw(Answers answers, Matcher matcher, Collection<Unit> units, BooleanSupplier dropped) {
+    private List<Draw> draw(Answers answers, Lot lot, BooleanSupplier dropped) {
         var completion = new Completion(questionnaire, new Random(answers.toString().hashCode()));
+        Solved solved = Solved.nothing();
         List<Draw> drawn = new ArrayList<>();
         for (int i = 0; i < draws && !dropped.getAsBoolean(); i++) {
             Answers complete = completion.complete(answers);
-            Ranking ranking = Ranking.of(matcher, units, questionnaire.needs(complete));
-            List<UnitId> top = ranking.matches().stream()
-                    .limit(first)
-                    .map(match -> match.unit().id())
-                    .toList();
-            drawn.add(new Draw(complete, top));
+            var ranking = new Ranking(lot, questionnaire.needs(complete), solved);
+            drawn.add(new Draw(complete, ranking.first(first)));
         }
         return drawn;
     }

@@ -1,7 +1,6 @@
 package fencerow.match;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
 
@@ -35,19 +34,17 @@ final class Outcomes {
     }
 
     private static Bases combine(Problem problem, IntPredicate best) {
-        List<List<long[]>> states = new ArrayList<>();
-        for (int p = 0; p < problem.pieces().size(); p++) {
-            states.add(extremes(problem.pieces().get(p), best.test(p)));
-        }
+        List<List<Sparse>> states = new ArrayList<>();
         long combinations = 1;
-        for (List<long[]> each : states) {
-            combinations *= each.size();
-            if (combinations > MOST_TRIED) {
-                return new Bases(List.of(withinLimits(problem, bracket(problem, states, best))), true);
-            }
+        for (int p = 0; p < problem.pieces().size(); p++) {
+            states.add(extremes(problem.pieces().get(p), problem.headroom().length, best.test(p)));
+            combinations = Math.min(MOST_TRIED + 1, combinations * states.get(p).size());
         }
-        List<long[]> bases = List.of(problem.base());
-        for (List<long[]> each : states) {
+        if (combinations > MOST_TRIED) {
+            return new Bases(List.of(withinLimits(problem, bracket(problem, states, best))), true);
+        }
+        List<long[]> bases = List.of(problem.headroom());
+        for (List<Sparse> each : states) {
             List<long[]> next = new ArrayList<>();
             for (long[] base : bases) {
                 each.forEach(state -> next.add(sum(base, state)));
@@ -58,56 +55,55 @@ final class Outcomes {
     }
 
     /** A machine as it stands never breaks a limit by itself: what it cannot have, it has not. */
-    private static long[] withinLimits(Problem problem, long[] base) {
-        long[] within = base.clone();
+    private static long[] withinLimits(Problem problem, long[] headroom) {
+        long[] within = headroom.clone();
         List<Setup.Row> rows = problem.setup().rows();
         for (int r = 0; r < within.length; r++) {
             if (rows.get(r).role() == Setup.Role.LIMIT) {
-                within[r] = Math.max(within[r], rows.get(r).bound());
+                within[r] = Math.max(within[r], 0);
             }
         }
         return within;
     }
 
     /** Row by row the worst or best of every piece: no real combination is worse, or better, than this. */
-    private static long[] bracket(Problem problem, List<List<long[]>> states, IntPredicate best) {
-        long[] base = problem.base().clone();
+    private static long[] bracket(Problem problem, List<List<Sparse>> states, IntPredicate best) {
+        long[] base = problem.headroom().clone();
         for (int p = 0; p < states.size(); p++) {
             for (int r = 0; r < base.length; r++) {
                 int row = r;
-                var values = states.get(p).stream().mapToLong(state -> state[row]);
+                var values = states.get(p).stream().mapToLong(state -> state.at(row));
                 base[r] += (best.test(p) ? values.max() : values.min()).orElse(0);
             }
         }
         return base;
     }
 
-    private static List<long[]> extremes(Problem.Piece piece, boolean best) {
-        List<long[]> kept = new ArrayList<>();
-        for (long[] state : piece.contribution()) {
-            boolean dominated = kept.stream().anyMatch(other -> best ? atMost(state, other) : atMost(other, state));
+    private static List<Sparse> extremes(Problem.Piece piece, int rows, boolean best) {
+        List<Sparse> kept = new ArrayList<>();
+        for (Sparse state : piece.states()) {
+            boolean dominated =
+                    kept.stream().anyMatch(other -> best ? atMost(state, other, rows) : atMost(other, state, rows));
             if (!dominated) {
-                kept.removeIf(other -> best ? atMost(other, state) : atMost(state, other));
+                kept.removeIf(other -> best ? atMost(other, state, rows) : atMost(state, other, rows));
                 kept.add(state);
             }
         }
         return kept;
     }
 
-    private static boolean atMost(long[] a, long[] b) {
-        for (int r = 0; r < a.length; r++) {
-            if (a[r] > b[r]) {
+    private static boolean atMost(Sparse a, Sparse b, int rows) {
+        for (int r = 0; r < rows; r++) {
+            if (a.at(r) > b.at(r)) {
                 return false;
             }
         }
         return true;
     }
 
-    private static long[] sum(long[] a, long[] b) {
-        long[] sum = Arrays.copyOf(a, a.length);
-        for (int r = 0; r < sum.length; r++) {
-            sum[r] += b[r];
-        }
+    private static long[] sum(long[] base, Sparse state) {
+        long[] sum = base.clone();
+        state.addTo(sum);
         return sum;
     }
 }

@@ -1,21 +1,107 @@
 package fencerow.match;
 
-import fencerow.terms.FeatureId;
+import java.util.Arrays;
 import java.util.List;
 
 /**
- * One unit for one shopper.
+ * One unit for one shopper, or an independent part of that.
  *
- * @param setup  what it has in common with units of its kind
- * @param base   for each row, what the unit gives by itself, unverified pieces not counted
- * @param pieces unverified pieces that touch some row
+ * @param setup    items and rows
+ * @param headroom for each row, what the unit has by itself beyond what is asked, each unverified piece at its worst in
+ *                 that row
+ * @param pieces   unverified pieces, with what they may add to that
  */
-record Problem(Setup setup, long[] base, List<Piece> pieces) {
+record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
     /**
      * A feature nobody has checked.
      *
-     * @param feature      the feature
-     * @param contribution for each possible state, for each row, what it adds
+     * @param feature its place in the catalogue
+     * @param states  for each possible state what it adds to each row beyond the worst it can come to there
      */
-    record Piece(FeatureId feature, long[][] contribution) {}
+    record Piece(int feature, List<Sparse> states) {}
+
+    /** Everything that decides the answer, as numbers: problems with equal signatures have equal answers. */
+    Signature signature() {
+        return new Signature(this);
+    }
+
+    /** Numbers compared one by one. */
+    static final class Signature {
+        private final long[] numbers;
+        private final int hash;
+
+        private Signature(Problem problem) {
+            this.numbers = numbers(problem);
+            this.hash = Arrays.hashCode(numbers);
+        }
+
+        private static long[] numbers(Problem problem) {
+            Setup.Items items = problem.setup().items();
+            var all = new Numbers(8 * (items.count() + 2 * problem.headroom().length));
+            all.add(items.count());
+            for (int i = 0; i < items.count(); i++) {
+                all.add(items.cents()[i]);
+                all.add(items.most()[i]);
+                all.add(items.minutes()[i]);
+                all.add(items.excludes()[i].length);
+                for (int other : items.excludes()[i]) {
+                    all.add(other);
+                }
+            }
+            for (int r = 0; r < problem.headroom().length; r++) {
+                Setup.Row row = problem.setup().rows().get(r);
+                all.add(problem.headroom()[r]);
+                all.add(row.role().ordinal());
+                all.add(row.whose());
+                all.add(row.change());
+            }
+            for (int p = 0; p < problem.pieces().size(); p++) {
+                List<Sparse> states = problem.pieces().get(p).states();
+                all.add(states.size());
+                for (int s = 0; s < states.size(); s++) {
+                    all.add(states.get(s));
+                }
+            }
+            return all.toArray();
+        }
+
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Signature signature && Arrays.equals(numbers, signature.numbers);
+        }
+
+        @Override
+        public int hashCode() {
+            return hash;
+        }
+    }
+
+    /** A row of numbers that grows. */
+    private static final class Numbers {
+        private long[] all;
+        private int size;
+
+        Numbers(int expected) {
+            this.all = new long[expected];
+        }
+
+        void add(long number) {
+            if (size == all.length) {
+                all = Arrays.copyOf(all, 2 * size);
+            }
+            all[size++] = number;
+        }
+
+        void add(Sparse sparse) {
+            add(sparse.size());
+            for (int k = 0; k < sparse.size(); k++) {
+                add(sparse.places()[k]);
+                add(sparse.amounts()[k]);
+            }
+        }
+
+        long[] toArray() {
+            return Arrays.copyOf(all, size);
+        }
+    }
 }

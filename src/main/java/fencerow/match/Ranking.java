@@ -4,6 +4,7 @@ import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.stock.Unit;
 import fencerow.terms.Money;
+import fencerow.terms.UnitId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -13,38 +14,69 @@ import java.util.stream.IntStream;
 
 /**
  * All units held against one shopper's needs, best first: by verdict, within budget before over it, score falling,
- * ready-to-work price rising, id.
- *
- * @param needs   what was asked
- * @param matches in that order
+ * ready-to-work price rising, id. Immutable in effect; may be used from any thread.
  */
-public record Ranking(Needs needs, List<Match> matches) {
-    private static final Comparator<Match> BEST_FIRST = Comparator.comparing(Match::verdict)
-            .thenComparing(match -> match.overBudget().isPresent())
-            .thenComparing(match -> match.score().mustsMet(), Comparator.reverseOrder())
-            .thenComparing(match -> match.score().percent(), Comparator.reverseOrder())
-            .thenComparing(match -> match.price().middle())
+public final class Ranking {
+    private static final Comparator<Match> BEST_FIRST = Comparator.comparingInt((Match match) ->
+                    match.verdict().ordinal())
+            .thenComparingInt(match -> match.overBudget().isPresent() ? 1 : 0)
+            .thenComparingInt(match -> -match.score().mustsMet())
+            .thenComparingInt(match -> -match.score().percent())
+            .thenComparingLong(match -> match.middle().cents())
             .thenComparing(match -> match.unit().id());
 
-    /** Copies the list. */
-    public Ranking {
-        matches = List.copyOf(matches);
+    private final Needs needs;
+    private final List<Match> matches;
+    private final List<Match> ready;
+    private final Solved solved;
+
+    /** Matches and ranks, with parts answered before. */
+    Ranking(Lot lot, Needs needs, Solved solved) {
+        this.needs = needs;
+        this.matches = new Board(lot, needs, solved)
+                .matches().stream().sorted(BEST_FIRST).toList();
+        this.ready = matches.stream().filter(match -> match.verdict().hasPlan()).toList();
+        this.solved = solved;
     }
 
     /** Matches and ranks. */
     public static Ranking of(Matcher matcher, Collection<Unit> units, Needs needs) {
-        return new Ranking(
-                needs, matcher.match(units, needs).stream().sorted(BEST_FIRST).toList());
+        return of(matcher.lot(units), needs);
     }
 
-    /** Matches with a plan. */
+    /** Matches and ranks. */
+    public static Ranking of(Lot lot, Needs needs) {
+        return new Ranking(lot, needs, Solved.nothing());
+    }
+
+    /** Matches and ranks for other needs or other units; what comes out as it did in this ranking is not redone. */
+    public Ranking next(Lot lot, Needs others) {
+        return new Ranking(lot, others, solved.next());
+    }
+
+    /** What was asked. */
+    public Needs needs() {
+        return needs;
+    }
+
+    /** All, best first. */
+    public List<Match> matches() {
+        return matches;
+    }
+
+    /** The first few units, best first. */
+    List<UnitId> first(int most) {
+        return matches.stream().limit(most).map(match -> match.unit().id()).toList();
+    }
+
+    /** Matches with a plan, best first. */
     public List<Match> ready() {
-        return matches.stream().filter(match -> match.verdict().hasPlan()).toList();
+        return ready;
     }
 
     /** The lowest ready-to-work price, middle, among units with a plan. */
     public Optional<Money> cheapest() {
-        return ready().stream().map(match -> match.price().middle()).min(Comparator.naturalOrder());
+        return ready.stream().map(Match::middle).min(Comparator.naturalOrder());
     }
 
     /**
@@ -74,7 +106,7 @@ public record Ranking(Needs needs, List<Match> matches) {
         List<Match> gained = new ArrayList<>();
         Optional<Money> lowest = Optional.empty();
         for (Match match : matches) {
-            Optional<ReadyPrice> price = match.priceWithout(requirement);
+            Optional<ReadyPrice> price = match.priceWithout(List.of(requirement));
             if (price.isPresent()) {
                 if (!match.verdict().hasPlan()) {
                     gained.add(match);
@@ -106,18 +138,18 @@ public record Ranking(Needs needs, List<Match> matches) {
         return IntStream.range(0, needs.requirements().size())
                 .filter(i -> needs.requirements().get(i).must())
                 .boxed()
-                .flatMap(i -> match.priceWithout(i).stream()
+                .flatMap(i -> match.priceWithout(List.of(i)).stream()
                         .map(price -> new Concession(needs.requirements().get(i), price)))
                 .min(Comparator.comparing(concession -> concession.price().middle()));
     }
 
     /** A unit with a plan that suits at least as well for no more, and better or for less; the best such. */
     public Optional<Match> beatenBy(Match match) {
-        return ready().stream().filter(other -> beats(other, match)).findFirst();
+        return ready.stream().filter(other -> beats(other, match)).findFirst();
     }
 
     private static boolean beats(Match other, Match match) {
-        int price = other.price().middle().compareTo(match.price().middle());
+        int price = other.middle().compareTo(match.middle());
         int score = Integer.compare(other.score().percent(), match.score().percent());
         return match.verdict().hasPlan() && price <= 0 && score >= 0 && (price < 0 || score > 0);
     }

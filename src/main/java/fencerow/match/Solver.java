@@ -1,7 +1,9 @@
 package fencerow.match;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -10,16 +12,17 @@ import org.jspecify.annotations.Nullable;
  * <p>Raise-only search: counts start at nothing; while some active row is short, any completion must raise one of that
  * row's helpers, so those are the branches; after a branch its item is capped where it stood, so no combination is
  * tried twice. A row out of reach, or a price that cannot beat the best found, ends a branch. Ties go to fewer pieces,
- * then less fitting time, then the earlier items. Confined to one call; not for sharing.
+ * then less fitting time, then the earlier items. Immutable: each instance is searched by itself.
  */
 final class Solver {
-    private final Setup setup;
-    private final boolean[] activeMusts;
-    private final int[] counts;
-    private final int[] caps;
-    private final long[] values;
-    private long cost;
-    private @Nullable Solution best;
+    private final Setup.Items items;
+    private final int rowCount;
+    private final Setup.Role[] roles;
+    private final int[] whose;
+    private final int[][] helpers;
+    private final long[][] gives;
+    private final long[][] helpersAsBits;
+    private final Sparse[] changesOf;
 
     /** Counts for each item with what they come to. */
     record Solution(int[] counts, long cents, int pieces, int minutes) {
@@ -37,200 +40,248 @@ final class Solver {
         }
     }
 
-    private Solver(Setup setup, long[] base, boolean[] activeMusts) {
-        this.setup = setup;
-        this.activeMusts = activeMusts;
-        this.counts = new int[setup.items().size()];
-        this.caps = new int[counts.length];
-        for (int i = 0; i < caps.length; i++) {
-            caps[i] = setup.items().get(i).max();
+    /** Gets ready to solve instances of the setup. */
+    Solver(Setup setup) {
+        this.items = setup.items();
+        this.rowCount = setup.rows().size();
+        this.roles = new Setup.Role[rowCount];
+        this.whose = new int[rowCount];
+        this.helpers = new int[rowCount][];
+        this.gives = new long[rowCount][];
+        this.helpersAsBits = new long[rowCount][(items.count() + Long.SIZE - 1) / Long.SIZE];
+        for (int r = 0; r < rowCount; r++) {
+            Setup.Row row = setup.rows().get(r);
+            roles[r] = row.role();
+            whose[r] = row.whose();
+            helpers[r] = cheapestFirst(row.change());
+            gives[r] = IntStream.of(helpers[r]).mapToLong(row.change()::at).toArray();
+            for (int item : helpers[r]) {
+                helpersAsBits[r][item / Long.SIZE] |= 1L << (item % Long.SIZE);
+            }
         }
-        this.values = base.clone();
+        this.changesOf = changesOf(setup);
+    }
+
+    private static Sparse[] changesOf(Setup setup) {
+        long[][] all = new long[setup.items().count()][setup.rows().size()];
+        for (int r = 0; r < setup.rows().size(); r++) {
+            Sparse change = setup.rows().get(r).change();
+            for (int k = 0; k < change.size(); k++) {
+                all[change.places()[k]][r] = change.amounts()[k];
+            }
+        }
+        return Arrays.stream(all).map(Sparse::of).toArray(Sparse[]::new);
+    }
+
+    private int[] cheapestFirst(Sparse change) {
+        return IntStream.of(change.places())
+                .filter(item -> change.at(item) > 0)
+                .boxed()
+                .sorted(Comparator.comparingLong(item -> items.cents()[item]))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     /**
-     * Solves one instance.
+     * The cheapest counts; empty if no counts will do.
      *
-     * @param base        for each row what the unit gives by itself
-     * @param activeMusts for each requirement of the needs, whether it is asked for
+     * @param headroom  of each row before anything is fitted
+     * @param asked     for each must-have, whether it is asked for
+     * @param forbidden for each item, whether it may not be used
      */
-    static Optional<Solution> solve(Setup setup, long[] base, boolean[] activeMusts) {
-        return new Solver(setup, base, activeMusts).cheapest();
+    Optional<Solution> cheapest(long[] headroom, boolean[] asked, boolean[] forbidden) {
+        return new Search(headroom, asked, forbidden, false).best();
     }
 
-    /** Solves one instance without the items for which {@code forbidden} holds. */
-    static Optional<Solution> solve(Setup setup, long[] base, boolean[] activeMusts, boolean[] forbidden) {
-        var solver = new Solver(setup, base, activeMusts);
-        for (int i = 0; i < forbidden.length; i++) {
-            if (forbidden[i]) {
-                solver.caps[i] = 0;
+    /** Whether any counts will do. */
+    boolean isFeasible(long[] headroom, boolean[] asked) {
+        return new Search(headroom, asked, new boolean[items.count()], true).best().isPresent();
+    }
+
+    /** One instance being searched. */
+    private final class Search {
+        private final boolean[] asked;
+        private final boolean anyWillDo;
+        private final int[] counts;
+        private final int[] caps;
+        private final long[] values;
+        private long cost;
+        private @Nullable Solution best;
+
+        private Search(long[] headroom, boolean[] asked, boolean[] forbidden, boolean anyWillDo) {
+            this.asked = asked;
+            this.anyWillDo = anyWillDo;
+            this.counts = new int[items.count()];
+            this.caps = items.most().clone();
+            for (int i = 0; i < caps.length; i++) {
+                caps[i] = forbidden[i] ? 0 : caps[i];
             }
+            this.values = headroom.clone();
         }
-        return solver.cheapest();
-    }
 
-    private Optional<Solution> cheapest() {
-        putAsideDeadItems();
-        search();
-        return Optional.ofNullable(best);
-    }
-
-    /** Whether the row must hold at this point. */
-    private boolean isActive(Setup.Row row) {
-        return switch (row.role()) {
-            case MUST -> activeMusts[row.requirement()];
-            case NEED -> counts[row.owner()] > 0;
-            case LIMIT -> true;
-            case WISH -> false;
-        };
-    }
-
-    private boolean canRaise(int item) {
-        if (counts[item] >= caps[item]) {
-            return false;
+        private Optional<Solution> best() {
+            putAsideDeadItems();
+            search();
+            return Optional.ofNullable(best);
         }
-        for (int other = 0; other < counts.length; other++) {
-            if (counts[other] > 0 && setup.excludes(item, other)) {
+
+        private boolean isActive(int row) {
+            return switch (roles[row]) {
+                case MUST -> asked[whose[row]];
+                case NEED -> counts[whose[row]] > 0;
+                case LIMIT -> true;
+                case WISH -> false;
+            };
+        }
+
+        private boolean canRaise(int item) {
+            if (counts[item] >= caps[item]) {
                 return false;
             }
+            for (int other : items.excludes()[item]) {
+                if (counts[other] > 0) {
+                    return false;
+                }
+            }
+            return true;
         }
-        return true;
-    }
 
-    /**
-     * Puts aside items that can never be there because something they need is out of reach, and then items that need
-     * those, until nothing changes: a must-have that only such items could meet is seen to fail at once.
-     */
-    private void putAsideDeadItems() {
-        boolean changed = true;
-        while (changed) {
-            changed = false;
-            for (int r = 0; r < values.length; r++) {
-                Setup.Row row = setup.rows().get(r);
-                if (row.role() == Setup.Role.NEED && caps[row.owner()] > 0 && reach(r) < row.bound()) {
-                    caps[row.owner()] = 0;
-                    changed = true;
+        /**
+         * Puts aside items that can never be there because something they need is out of reach, and then items that
+         * need those, until nothing changes: a must-have that only such items could meet is seen to fail at once.
+         */
+        private void putAsideDeadItems() {
+            boolean changed = true;
+            while (changed) {
+                changed = false;
+                for (int r = 0; r < rowCount; r++) {
+                    if (roles[r] == Setup.Role.NEED && values[r] < 0 && caps[whose[r]] > 0 && reach(r) < 0) {
+                        caps[whose[r]] = 0;
+                        changed = true;
+                    }
                 }
             }
         }
-    }
 
-    /** The most the row can come to, what its helpers need left aside. */
-    private long reach(int row) {
-        long reach = values[row];
-        long[] coefficient = setup.rows().get(row).coefficient();
-        for (int i : setup.helpersOfRow(row)) {
-            reach += coefficient[i] * (caps[i] - counts[i]);
-        }
-        return reach;
-    }
-
-    private void search() {
-        int branchRow = -1;
-        int fewestHelpers = Integer.MAX_VALUE;
-        int[] shortRows = new int[values.length];
-        double[] floors = new double[values.length];
-        int shortCount = 0;
-        for (int r = 0; r < values.length; r++) {
-            Setup.Row row = setup.rows().get(r);
-            long deficit = row.bound() - values[r];
-            if (deficit <= 0 || !isActive(row)) {
-                continue;
+        /** The most the row can come to, what its helpers need left aside. */
+        private long reach(int row) {
+            long reach = values[row];
+            for (int h = 0; h < helpers[row].length; h++) {
+                reach += gives[row][h] * caps[helpers[row][h]];
             }
-            int helpers = 0;
-            long reach = 0;
-            double cheapest = Double.POSITIVE_INFINITY;
-            for (int i : setup.helpersOfRow(r)) {
-                if (canRaise(i)) {
-                    helpers++;
-                    long each = row.coefficient()[i];
-                    reach += each * (caps[i] - counts[i]);
-                    cheapest = Math.min(cheapest, priceOfReaching(i, each, deficit));
+            return reach;
+        }
+
+        private void search() {
+            int branchRow = -1;
+            int fewestHelpers = Integer.MAX_VALUE;
+            double[] floors = new double[rowCount];
+            for (int r = 0; r < rowCount; r++) {
+                if (values[r] >= 0 || !isActive(r)) {
+                    continue;
+                }
+                long deficit = -values[r];
+                int able = 0;
+                long reach = 0;
+                double cheapest = Double.POSITIVE_INFINITY;
+                for (int h = 0; h < helpers[r].length; h++) {
+                    int item = helpers[r][h];
+                    if (canRaise(item)) {
+                        able++;
+                        reach += gives[r][h] * (caps[item] - counts[item]);
+                        cheapest = Math.min(cheapest, items.cents()[item] * ((double) deficit / gives[r][h]));
+                    }
+                }
+                if (reach < deficit) {
+                    return;
+                }
+                floors[r] = cheapest;
+                if (able < fewestHelpers) {
+                    fewestHelpers = able;
+                    branchRow = r;
                 }
             }
-            if (reach < deficit) {
-                return;
-            }
-            shortRows[shortCount] = r;
-            floors[shortCount++] = cheapest;
-            if (helpers < fewestHelpers) {
-                fewestHelpers = helpers;
-                branchRow = r;
+            if (branchRow < 0) {
+                record();
+            } else if (best == null || cost + Math.floor(floor(floors)) <= best.cents()) {
+                branch(branchRow);
             }
         }
-        if (branchRow < 0) {
-            record();
-        } else if (best == null || cost + Math.floor(floor(shortRows, floors, shortCount)) <= best.cents()) {
-            branch(branchRow);
-        }
-    }
 
-    /**
-     * A floor under what closing all short rows costs: dearest rows first, each row none of whose helpers helps one
-     * counted before adds its own floor.
-     */
-    private double floor(int[] rows, double[] floors, int count) {
-        long[] used = new long[setup.maskLength()];
-        double sum = 0;
-        for (int n = 0; n < count; n++) {
-            int dearest = n;
-            for (int k = n + 1; k < count; k++) {
-                if (floors[k] > floors[dearest]) {
-                    dearest = k;
+        /**
+         * A floor under what closing all short rows costs, given one for each row by itself: dearest rows first, each
+         * row none of whose helpers helps one counted before adds its own. For one row: closing it with its cheapest
+         * helper alone; mixing helpers cannot be cheaper.
+         */
+        private double floor(double[] floors) {
+            long[] used = new long[(items.count() + Long.SIZE - 1) / Long.SIZE];
+            double sum = 0;
+            while (true) {
+                int dearest = 0;
+                for (int r = 1; r < rowCount; r++) {
+                    dearest = floors[r] > floors[dearest] ? r : dearest;
+                }
+                if (floors[dearest] <= 0) {
+                    return sum;
+                }
+                if (takeIfApart(helpersAsBits[dearest], used)) {
+                    sum += floors[dearest];
+                }
+                floors[dearest] = 0;
+            }
+        }
+
+        /** Adds the helpers to the set if none of them is in it, and says whether it did. */
+        private boolean takeIfApart(long[] some, long[] used) {
+            for (int w = 0; w < used.length; w++) {
+                if ((used[w] & some[w]) != 0) {
+                    return false;
                 }
             }
-            int row = rows[dearest];
-            double floor = floors[dearest];
-            rows[dearest] = rows[n];
-            floors[dearest] = floors[n];
-            if (setup.takeIfApart(row, used)) {
-                sum += floor;
+            for (int w = 0; w < used.length; w++) {
+                used[w] |= some[w];
+            }
+            return true;
+        }
+
+        private void branch(int row) {
+            int[] able = helpers[row];
+            int[] capsBefore = new int[able.length];
+            for (int h = 0; h < able.length; h++) {
+                int item = able[h];
+                capsBefore[h] = caps[item];
+                if (canRaise(item) && !(anyWillDo && best != null)) {
+                    raise(item, 1);
+                    search();
+                    raise(item, -1);
+                    caps[item] = counts[item];
+                }
+            }
+            for (int h = 0; h < able.length; h++) {
+                caps[able[h]] = capsBefore[h];
             }
         }
-        return sum;
-    }
 
-    /** A floor under the price of closing the deficit with this item alone; mixing items cannot be cheaper a unit. */
-    private double priceOfReaching(int item, long each, long deficit) {
-        return setup.items().get(item).cents() * ((double) deficit / each);
-    }
-
-    private void branch(int row) {
-        int[] helpers = setup.helpersOfRow(row);
-        int[] capsBefore = new int[helpers.length];
-        for (int h = 0; h < helpers.length; h++) {
-            int item = helpers[h];
-            capsBefore[h] = caps[item];
-            if (canRaise(item)) {
-                raise(item, 1);
-                search();
-                raise(item, -1);
-                caps[item] = counts[item];
+        private void raise(int item, int by) {
+            counts[item] += by;
+            cost += by * items.cents()[item];
+            Sparse change = changesOf[item];
+            for (int k = 0; k < change.size(); k++) {
+                values[change.places()[k]] += by * change.amounts()[k];
             }
         }
-        for (int h = 0; h < helpers.length; h++) {
-            caps[helpers[h]] = capsBefore[h];
-        }
-    }
 
-    private void raise(int item, int by) {
-        counts[item] += by;
-        cost += by * setup.items().get(item).cents();
-        for (int r : setup.rowsOfItem(item)) {
-            values[r] += by * setup.rows().get(r).coefficient()[item];
-        }
-    }
-
-    private void record() {
-        int pieces = 0;
-        int minutes = 0;
-        for (int i = 0; i < counts.length; i++) {
-            pieces += counts[i];
-            minutes += counts[i] * setup.items().get(i).minutes();
-        }
-        var found = new Solution(counts.clone(), cost, pieces, minutes);
-        if (best == null || found.beats(best)) {
-            best = found;
+        private void record() {
+            int pieces = 0;
+            int minutes = 0;
+            for (int i = 0; i < counts.length; i++) {
+                pieces += counts[i];
+                minutes += counts[i] * items.minutes()[i];
+            }
+            var found = new Solution(counts.clone(), cost, pieces, minutes);
+            if (best == null || found.beats(best)) {
+                best = found;
+            }
         }
     }
 }

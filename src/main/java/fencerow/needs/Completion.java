@@ -24,7 +24,7 @@ public record Completion(Questionnaire questionnaire, RandomGenerator random) {
         Answers all = given;
         for (Question question : questionnaire.questions()) {
             boolean open = all.find(question.id()).isEmpty();
-            if (open && questionnaire.applying(all).contains(question)) {
+            if (open && questionnaire.applies(question, all)) {
                 Optional<Answer> guess = guess(question);
                 if (guess.isPresent()) {
                     all = all.with(question.id(), guess.get());

@@ -50,17 +50,22 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
      * tractor no longer brings up questions, except the one it was taken off by.
      */
     public List<Question> applying(Answers answers) {
-        return questions.stream()
-                .filter(question -> applies(question, answers, takenOff(answers, question.id())))
-                .toList();
+        return questions.stream().filter(question -> applies(question, answers)).toList();
+    }
+
+    /** Whether the question applies to these answers. */
+    boolean applies(Question question, Answers answers) {
+        return question.when().isEmpty() || applies(question, answers, takenOff(answers, question.id()));
     }
 
     /** The jobs that answers to questions other than this one take off the tractor. */
     private Set<OptionId> takenOff(Answers answers, QuestionId otherThan) {
         Set<OptionId> jobs = new LinkedHashSet<>();
         for (Question question : questions) {
-            if (!question.id().equals(otherThan) && applies(question, answers, Set.of())) {
-                for (Question.Option option : picked(question, answers)) {
+            for (Question.Option option : picked(question, answers)) {
+                if (!option.hires().isEmpty()
+                        && !question.id().equals(otherThan)
+                        && applies(question, answers, Set.of())) {
                     option.hires().forEach(job -> jobs.add(new OptionId(job.value())));
                 }
             }
@@ -110,9 +115,8 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
     }
 
     private static List<Question.Option> picked(Question question, Answers answers) {
-        return answers.chosen(question.id()).stream()
-                .flatMap(option -> question.findOption(option).stream())
-                .toList();
+        List<OptionId> chosen = question.options().isEmpty() ? List.of() : answers.chosen(question.id());
+        return chosen.stream().flatMap(option -> question.findOption(option).stream()).toList();
     }
 
     private void addJobs(Question question, Answers answers, Set<JobId> hired, List<Requirement> to) {
@@ -139,14 +143,25 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
             if (threshold.isPresent()) {
                 String id = question.id() + option.map(o -> "/" + o).orElse("") + "/" + rule.of().value()
                         + (rule.relation() == Relation.AT_MOST ? "/most" : "") + (rules.size() > 1 ? "/" + i : "");
-                to.add(new Requirement(
+                add(new Requirement(
                         id,
                         new Demand(rule.of(), rule.relation(), threshold.get(), rule.in()),
                         rule.must(),
                         rule.weight(),
-                        new Because(question.id(), option, Optional.empty())));
+                        new Because(question.id(), option, Optional.empty())), to);
             }
         }
+    }
+
+    /** What one answer asks in several working states is one requirement. */
+    private static void add(Requirement requirement, List<Requirement> to) {
+        for (int i = 0; i < to.size(); i++) {
+            if (to.get(i).isSameInOtherStates(requirement)) {
+                to.set(i, to.get(i).and(requirement));
+                return;
+            }
+        }
+        to.add(requirement);
     }
 
     private static Optional<Threshold> threshold(Rule.Level level, Optional<Amount> given, Answers answers) {

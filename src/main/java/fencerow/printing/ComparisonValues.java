@@ -1,6 +1,5 @@
 package fencerow.printing;
 
-import com.ibm.icu.text.CaseMap;
 import fencerow.checklist.AddCost;
 import fencerow.wording.Phrases;
 import fencerow.wording.Texts;
@@ -17,7 +16,6 @@ import java.util.Map;
  * @param mostRows the most must-haves with a row; the others are counted
  */
 record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
-    private static final CaseMap.Title FIRST_LETTER_LARGE = CaseMap.toTitle().wholeString().noLowercase();
     private static final List<String> HEADS = List.of("first", "second", "third");
 
     /** By name. */
@@ -51,11 +49,14 @@ record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
                     ? cell(handout.tractors().get(i).mustHaves().get(index))
                     : Map.of("blank", true, "words", ""));
         }
-        String words = FIRST_LETTER_LARGE.apply(phrases.texts().locale(), null, mustHave.words());
-        return Map.of("words", words, "cost", costHere(mustHave.cost()), "cells", cells);
+        return Map.of("words", mustHave.words(), "cost", costHere(index, mustHave.cost()), "cells", cells);
     }
 
-    private String costHere(AddCost cost) {
+    /** A price that stands on a row above is most often the same tool's: it must not be added up twice. */
+    private String costHere(int index, AddCost cost) {
+        if (handout.mustHaves().stream().limit(index).anyMatch(above -> above.cost().equals(cost))) {
+            return cost instanceof AddCost.Costs ? phrases.texts().get("paper.compare.counted-above") : "";
+        }
         if (cost instanceof AddCost.Costs costs) {
             return phrases.texts().get("paper.compare.cost-to-add-here", Map.of(
                     "low", phrases.money(costs.range().low()), "high", phrases.money(costs.range().high())));

@@ -6,16 +6,18 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Saves pages into a folder, named by the time. A file is written aside and moved, so that nobody opens half of one;
- * what a crash left aside is swept away by the next.
+ * Saves pages into a folder, named by the time. A file is written aside and moved, so that nobody opens half of one.
+ * Saving sweeps away what a crash left aside, and lists that nobody came for within a day.
  *
  * @param folder made where it is missing
  * @param clock  names the files
@@ -23,6 +25,8 @@ import java.util.stream.Stream;
 record FolderPrinter(Path folder, Clock clock) implements Printer {
     private static final DateTimeFormatter NAME = DateTimeFormatter.ofPattern("'list-'yyyyMMdd-HHmmss", Locale.ROOT);
     private static final String ASIDE = ".part";
+    private static final Pattern SAVED = Pattern.compile("list-\\d{8}-\\d{6}(-\\d+)?\\.pdf");
+    private static final Duration KEPT = Duration.ofDays(1);
 
     @Override
     public Optional<PrinterTrouble> findTrouble() {
@@ -54,11 +58,18 @@ record FolderPrinter(Path folder, Clock clock) implements Printer {
     private void sweep() throws IOException {
         List<Path> left;
         try (Stream<Path> files = Files.list(folder)) {
-            left = files.filter(file -> file.toString().endsWith(ASIDE)).toList();
+            left = files.toList();
         }
         for (Path file : left) {
-            Files.deleteIfExists(file);
+            if (file.toString().endsWith(ASIDE) || isForgotten(file)) {
+                Files.deleteIfExists(file);
+            }
         }
+    }
+
+    private boolean isForgotten(Path file) throws IOException {
+        return SAVED.matcher(file.getFileName().toString()).matches()
+                && Files.getLastModifiedTime(file).toInstant().plus(KEPT).isBefore(clock.instant());
     }
 
     @Override

@@ -1,5 +1,6 @@
 package fencerow.printing;
 
+import com.ibm.icu.text.CaseMap;
 import fencerow.checklist.AddCost;
 import fencerow.explainers.Library;
 import fencerow.match.Match;
@@ -26,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Makes a visit's handout: the one way from answers to what is printed, for kiosk and command line alike.
@@ -36,6 +38,8 @@ import java.util.stream.Collectors;
  * @param imprint  what stands on every page
  */
 public record Handouts(Showroom showroom, Phrases phrases, Library library, Imprint imprint) {
+    private static final CaseMap.Title FIRST_LETTER_LARGE = CaseMap.toTitle().wholeString().noLowercase();
+
     /** What the visit's pages say. */
     public Handout of(Visit visit) {
         Needs needs = showroom.needs(visit);
@@ -44,7 +48,7 @@ public record Handouts(Showroom showroom, Phrases phrases, Library library, Impr
         List<Unit> usual = usualUnits(ranking);
         List<MustHave> mustHaves = needs.musts().stream()
                 .map(must -> new MustHave(
-                        phrases.requirement(must), AddCost.usual(AddCost.of(matcher, usual, needs, must))))
+                        inFull(must), AddCost.usual(AddCost.of(matcher, usual, needs, must))))
                 .toList();
         return new Handout(
                 imprint,
@@ -63,14 +67,24 @@ public record Handouts(Showroom showroom, Phrases phrases, Library library, Impr
         return matches.stream().map(Match::unit).toList();
     }
 
+    /** As a line of its own: with a large first letter. */
+    private String inFull(Requirement must) {
+        return FIRST_LETTER_LARGE.apply(phrases.texts().locale(), null, phrases.requirement(must));
+    }
+
+    /** The first caution of each job, then the second of each and so on: the paper has room for a few only. */
     private List<String> cautions(Needs needs) {
         Set<JobId> wanted = needs.musts().stream()
                 .flatMap(must -> must.why().job().stream())
                 .collect(Collectors.toSet());
-        return showroom.questionnaire().jobs().stream()
+        List<List<String>> byJob = showroom.questionnaire().jobs().stream()
                 .filter(job -> wanted.contains(job.id()))
                 .map(Job::cautions)
-                .flatMap(List::stream)
+                .toList();
+        int most = byJob.stream().mapToInt(List::size).max().orElse(0);
+        return IntStream.range(0, most)
+                .boxed()
+                .flatMap(turn -> byJob.stream().filter(each -> turn < each.size()).map(each -> each.get(turn)))
                 .distinct()
                 .toList();
     }

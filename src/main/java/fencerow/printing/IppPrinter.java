@@ -125,7 +125,10 @@ record IppPrinter(URI address) implements Printer {
             if (JobState.canceled.equals(state)) {
                 return new PrintOutcome.Failed(PrinterTrouble.CANCELLED);
             }
-            return JobState.aborted.equals(state) ? new PrintOutcome.Failed(PrinterTrouble.REFUSED) : waiting(job);
+            if (JobState.aborted.equals(state)) {
+                return new PrintOutcome.Failed(PrinterTrouble.REFUSED);
+            }
+            return JobState.processingStopped.equals(state) ? stopped(job) : waiting(job);
         } catch (IOException e) {
             return new PrintOutcome.Queued(job.job(), Optional.of(IppConnection.trouble(e)));
         }
@@ -133,6 +136,11 @@ record IppPrinter(URI address) implements Printer {
 
     private PrintOutcome waiting(PrintOutcome.Queued job) {
         return new PrintOutcome.Queued(job.job(), findTrouble(true));
+    }
+
+    /** A server can stop a job while its printer is well. */
+    private PrintOutcome stopped(PrintOutcome.Queued job) {
+        return new PrintOutcome.Queued(job.job(), findTrouble(true).or(() -> Optional.of(PrinterTrouble.TROUBLE)));
     }
 
     @Override

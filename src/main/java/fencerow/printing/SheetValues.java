@@ -177,7 +177,8 @@ final class SheetValues {
     }
 
     private static boolean isNeeded(ChecklistLine line) {
-        return line.because().stream().anyMatch(Because.YourWork.class::isInstance);
+        return line.because().stream()
+                .anyMatch(why -> why instanceof Because.YourWork work && work.requirement().must());
     }
 
     private List<Map<String, Object>> stops(List<ChecklistLine> lines) {

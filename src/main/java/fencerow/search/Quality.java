@@ -47,9 +47,13 @@ public record Quality(int queries, double mrr, double ndcg, double recall, doubl
      */
     record Asked(Judged judged, List<Integer> gains, boolean empty) {
         static Asked of(Finder finder, Judged judged) {
-            Results results = finder.find(Query.of(judged.text(), judged.language()));
+            return of(finder.find(Query.of(judged.text(), judged.language())).hits(), judged);
+        }
+
+        /** With hits that anything found. */
+        static Asked of(List<Hit> hits, Judged judged) {
             Set<String> counted = new HashSet<>();
-            List<Integer> gains = results.hits().stream()
+            List<Integer> gains = hits.stream()
                     .map(hit -> Stream.of(hit.kind().id() + "/" + hit.id(), hit.id())
                             .filter(judged.grades()::containsKey)
                             .filter(counted::add)
@@ -57,7 +61,7 @@ public record Quality(int queries, double mrr, double ndcg, double recall, doubl
                             .map(key -> judged.grades().getOrDefault(key, 0))
                             .orElse(0))
                     .toList();
-            return new Asked(judged, gains, results.hits().isEmpty());
+            return new Asked(judged, gains, hits.isEmpty());
         }
     }
 

@@ -6,6 +6,7 @@ import fencerow.checklist.Composer.Looking;
 import fencerow.checklist.Relevance;
 import fencerow.checklist.Stakes;
 import fencerow.checklist.Weights;
+import fencerow.match.Lot;
 import fencerow.match.Matcher;
 import fencerow.match.Ranking;
 import fencerow.needs.Needs;
@@ -20,7 +21,6 @@ import fencerow.terms.AtStake;
 import fencerow.terms.MachineClass;
 import fencerow.terms.OptionId;
 import fencerow.terms.QuestionId;
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +35,8 @@ import java.util.Set;
  * @param quiz          about the shopper's beliefs
  * @param composer      of the list
  * @param weights       how much relevance counts
- * @param units         in stock, in transit and orderable
+ * @param lot           units in stock, in transit and orderable
+ * @param workbook      calculations a shopper can do
  */
 public record Showroom(
         Catalogue catalogue,
@@ -43,23 +44,37 @@ public record Showroom(
         Quiz quiz,
         Composer composer,
         Weights weights,
-        List<Unit> units) {
+        Lot lot,
+        Workbook workbook) {
     private static final QuestionId NEW_OR_USED = new QuestionId("new-or-used");
     private static final OptionId NEW_ONLY = new OptionId("new-only");
 
-    /** Copies the units. */
-    public Showroom {
-        units = List.copyOf(units);
+    /** Lays out the units. */
+    public static Showroom of(
+            Catalogue catalogue,
+            Questionnaire questionnaire,
+            Quiz quiz,
+            Composer composer,
+            Weights weights,
+            List<Unit> units,
+            Workbook workbook) {
+        return new Showroom(
+                catalogue, questionnaire, quiz, composer, weights, new Matcher(catalogue).lot(units), workbook);
+    }
+
+    /** Units in stock, in transit and orderable. */
+    public List<Unit> units() {
+        return lot.units();
     }
 
     /** The same with other units. */
     public Showroom with(List<Unit> other) {
-        return new Showroom(catalogue, questionnaire, quiz, composer, weights, other);
+        return of(catalogue, questionnaire, quiz, composer, weights, other, workbook);
     }
 
     /** The same with what shoppers have answered in the quiz so far. */
     public Showroom learned(Map<QuestionId, AnswerCount> answers) {
-        return new Showroom(catalogue, questionnaire, quiz.with(answers), composer, weights, units);
+        return new Showroom(catalogue, questionnaire, quiz.with(answers), composer, weights, lot, workbook);
     }
 
     /** What the answers ask for, must-haves set aside left out. */
@@ -75,9 +90,16 @@ public record Showroom(
 
     /** Every unit here, and the shopper's second quote, held against the needs. */
     public Ranking ranking(Visit visit) {
-        List<Unit> all = new ArrayList<>(units);
-        visit.secondQuote().ifPresent(all::add);
-        return Ranking.of(new Matcher(catalogue), all, needs(visit));
+        return Ranking.of(units(visit), needs(visit));
+    }
+
+    /** The same; whatever comes out as in a ranking worked out before is not worked out again. */
+    public Ranking ranking(Visit visit, Ranking before) {
+        return before.next(units(visit), needs(visit));
+    }
+
+    private Lot units(Visit visit) {
+        return visit.secondQuote().map(lot::with).orElse(lot);
     }
 
     /** What wrong beliefs cost this shopper, given the ranking of their needs. */
@@ -86,7 +108,7 @@ public record Showroom(
         Set<MachineClass> classes = EnumSet.noneOf(MachineClass.class);
         ranking.ready().forEach(match -> classes.add(match.unit().model().machineClass()));
         if (classes.isEmpty()) {
-            units.forEach(unit -> classes.add(unit.model().machineClass()));
+            units().forEach(unit -> classes.add(unit.model().machineClass()));
         }
         return new Stakes(catalogue, classes, relevance, weights);
     }

@@ -50,6 +50,11 @@ public record Labels(Texts texts) {
         return texts.find("capability." + value + ".name").orElseGet(() -> ofFeature(capability));
     }
 
+    /** What is asked for by who asks for the capability, or for the lack of it; empty where its name says it. */
+    Optional<String> demand(CapabilityId capability) {
+        return texts.find("capability." + capability + ".demand");
+    }
+
     private String ofFeature(CapabilityId capability) {
         String value = capability.value();
         int dot = value.indexOf('.');

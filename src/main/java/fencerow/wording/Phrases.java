@@ -104,7 +104,7 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
             return texts.get("requirement.flag", Map.of("name", name));
         }
         if (amount.dimension() == Dimension.COUNT && amount.si() == 0 && relation == Relation.AT_MOST) {
-            return texts.get("requirement.none", Map.of("name", name));
+            return labels().demand(of).orElseGet(() -> texts.get("requirement.none", Map.of("name", name)));
         }
         return texts.get("requirement." + relation.id(), Map.of("name", name, "amount", amount(amount)));
     }

@@ -112,9 +112,9 @@ public record Quantities(Locale locale, boolean metric) {
         return words == null ? plain : plain.unit(words).unitWidth(NumberFormatter.UnitWidth.FULL_NAME);
     }
 
-    private static String withUnit(String number, UnitOfMeasure unit) {
+    private String withUnit(String number, UnitOfMeasure unit) {
         boolean done = unit == UnitOfMeasure.US_DOLLAR || unit == UnitOfMeasure.PERCENT || IN_WORDS.containsKey(unit);
-        String symbol = UnitSpelling.symbol(unit);
+        String symbol = UnitSpelling.symbol(unit, locale);
         if (done || symbol.isEmpty()) {
             return number;
         }

@@ -10,6 +10,9 @@ import java.util.TreeMap;
 
 /** All words of one language by key. Immutable. */
 public final class Texts {
+    /** Whose way of writing numbers and money is meant where a language names no country. */
+    private static final String COUNTRY = "US";
+
     private final String language;
     private final ULocale locale;
     private final Map<String, String> patterns;
@@ -22,8 +25,8 @@ public final class Texts {
      */
     public Texts(String language, Map<String, String> patterns) {
         this.language = language;
-        boolean english = language.equals("en") || language.equals(PseudoLocale.LANGUAGE);
-        this.locale = ULocale.forLanguageTag(english ? "en-US" : language);
+        ULocale named = ULocale.forLanguageTag(language.equals(PseudoLocale.LANGUAGE) ? "en" : language);
+        this.locale = named.getCountry().isEmpty() ? new ULocale(named.getLanguage(), COUNTRY) : named;
         this.patterns = Map.copyOf(patterns);
     }
 

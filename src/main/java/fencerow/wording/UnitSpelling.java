@@ -13,10 +13,20 @@ import java.util.Optional;
 final class UnitSpelling {
     private static final Map<UnitOfMeasure, List<String>> SPELLINGS = spellings();
 
+    /** What the trade's Spanish shows where it is not the international symbol; common practice, no source. */
+    private static final Map<UnitOfMeasure, String> IN_SPANISH = Map.of(
+            UnitOfMeasure.INCH, "pulg",
+            UnitOfMeasure.FOOT, "pies",
+            UnitOfMeasure.MILE_PER_HOUR, "mi/h",
+            UnitOfMeasure.US_GALLON_PER_MINUTE, "gal/min");
+
     private UnitSpelling() {}
 
     /** The symbol that is shown. */
-    static String symbol(UnitOfMeasure unit) {
+    static String symbol(UnitOfMeasure unit, Locale locale) {
+        if (locale.getLanguage().equals("es") && IN_SPANISH.containsKey(unit)) {
+            return IN_SPANISH.getOrDefault(unit, "");
+        }
         return Optional.ofNullable(SPELLINGS.get(unit))
                 .orElseThrow(() -> new IllegalArgumentException(unit + " has no spelling; add one"))
                 .get(0);

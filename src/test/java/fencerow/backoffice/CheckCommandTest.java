@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.backoffice.document.CheckDocument;
+import fencerow.backoffice.document.LegibilityEntry;
 import fencerow.content.Content;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -42,6 +43,37 @@ class CheckCommandTest {
         for (CheckDocument.Area area : summary.areas()) {
             assertTrue(area.explained() <= area.features() && area.addable() <= area.features(), area.stop());
         }
+        CheckDocument.TranslationEntry spanish = summary.translations().get(0);
+        assertEquals("es", spanish.language());
+        assertTrue(spanish.current() > 3_000, spanish::toString);
+        assertEquals(0, spanish.stale() + spanish.unaccepted() + spanish.missing(), spanish::toString);
+        int articles = content.getLibrary("en").explainers().size();
+        for (LegibilityEntry each : summary.legibility()) {
+            assertEquals(articles, each.kind().equals("articles") ? each.texts() : articles, each::toString);
+            assertTrue(each.meanSentence() <= 20, each::toString);
+            assertTrue(each.language().equals("es")
+                    ? each.hardestValue() >= 55 && each.value() >= each.hardestValue()
+                    : each.hardestValue() <= 8 && each.value() <= each.hardestValue(), each::toString);
+        }
+        assertEquals(4, summary.legibility().size());
+    }
+
+    @Test
+    void aTranslationIsStaleUntilItIsAccepted(@TempDir Path folder) throws IOException {
+        Path content = Run.copy("content", folder);
+        Path jobs = content.resolve("en").resolve("catalogue.yaml");
+        Files.writeString(jobs, Files.readString(jobs).replace("want: \"clear snow\"", "want: \"clear deep snow\""));
+
+        Run stale = Run.of("check", "--content", content.toString()).fine();
+        Run accepted = Run.of("translations", "accept", "es", "job.clear-snow", "--content", content.toString()).fine();
+
+        assertTrue(stale.out().contains("warning: [job.clear-snow.want] is a translation of what"), stale.out());
+        assertTrue(accepted.out().startsWith("Accepted "), accepted.out());
+        assertEquals("no problems, no warnings\n", Run.of("check", "--content", content.toString()).fine().out());
+        Run.of("translations", "accept", "es", "job.clear-sand", "--content", content.toString())
+                .failed(FencerowCommand.NOT_FINE);
+        Run.of("translations", "accept", "en").failed(FencerowCommand.WRONG_USE);
+        Run.of("translations").failed(FencerowCommand.WRONG_USE);
     }
 
     @Test

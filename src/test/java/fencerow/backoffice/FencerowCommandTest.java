@@ -65,8 +65,9 @@ class FencerowCommandTest {
         var out = new StringWriter();
         var err = new StringWriter();
         var surroundings =
-                new Surroundings(Path.of(""), Run.CLOCK, kiosk, config -> config, new PrintWriter(out),
-                        new PrintWriter(err));
+                new Surroundings(
+                        Path.of(""), Run.CLOCK, Run.MACHINE, kiosk, config -> config,
+                        new PrintWriter(out), new PrintWriter(err));
         int code = FencerowCommand.run(surroundings, "kiosk");
         return new Run(code, out.toString(), err.toString(), List.of());
     }

@@ -25,6 +25,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -41,6 +42,9 @@ record Run(int code, String out, String err, List<Folders> launched) {
     static final List<String> SHOPPER_NAMES = List.of("long-drive", "lawn-and-garden", "small-farm");
     static final Clock CLOCK = Clock.fixed(Instant.parse("2026-05-04T15:30:00Z"), ZoneOffset.UTC);
 
+    static final Machine MACHINE =
+            new Machine("Linux", Path.of("/"), Map.of(), Path.of(System.getProperty("java.io.tmpdir")));
+
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .addModule(new Jdk8Module())
             .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
@@ -49,15 +53,24 @@ record Run(int code, String out, String err, List<Folders> launched) {
             .build();
 
     static Run of(String... arguments) {
-        return in(Path.of("there is no such data folder"), arguments);
+        return on(MACHINE, arguments);
+    }
+
+    /** The same on another machine. */
+    static Run on(Machine machine, String... arguments) {
+        return run(machine, Path.of("there is no such data folder"), arguments);
     }
 
     /** One that may keep something in a folder. */
     static Run in(Path data, String... arguments) {
+        return run(MACHINE, data, arguments);
+    }
+
+    private static Run run(Machine machine, Path data, String... arguments) {
         var out = new StringWriter();
         var err = new StringWriter();
         List<Folders> launched = new ArrayList<>();
-        var surroundings = new Surroundings(Path.of(""), CLOCK, folders -> {
+        var surroundings = new Surroundings(Path.of(""), CLOCK, machine, folders -> {
             launched.add(folders);
             return FencerowCommand.FINE;
         }, config -> data, new PrintWriter(out), new PrintWriter(err));

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
 
 /**
@@ -56,8 +57,10 @@ public final class StockImportFigures {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         long start = System.nanoTime();
         Duration busy = busy();
-        int code = FencerowCommand.run(new Surroundings(Path.of(""), Clock.system(ZoneOffset.UTC), folders -> 0,
-                config -> data, out, out), command);
+        var machine = new Machine("Linux", Path.of("/"), Map.of(), data);
+        var surroundings = new Surroundings(
+                Path.of(""), Clock.system(ZoneOffset.UTC), machine, folders -> 0, config -> data, out, out);
+        int code = FencerowCommand.run(surroundings, command);
         System.out.printf(Locale.ROOT, "%s: code %d, %.1f s by the wall, %.1f s of processors, heap at most %d MiB%n",
                 what, code, Duration.ofNanos(System.nanoTime() - start).toMillis() / 1000.0,
                 busy().minus(busy).toMillis() / 1000.0,

@@ -86,6 +86,6 @@ class ShippedContentTest {
         Content content = TinyContent.good(reading).withPseudoLocale();
         assertEquals(content.getTexts("en").keys(), content.getTexts("qps").keys());
         assertEquals(content.getLibrary("en").explainers().size(), content.getLibrary("qps").explainers().size());
-        assertEquals(List.of("en", "qps"), content.settings().languages());
+        assertEquals(List.of("en", "es", "qps"), content.settings().languages());
     }
 }

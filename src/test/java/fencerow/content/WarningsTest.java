@@ -33,6 +33,29 @@ class WarningsTest {
     }
 
     @Test
+    void anArticleThatIsHardToRead() {
+        expect("content/en/explainers/resale.md:1: [explainers/resale] takes grade ",
+                tiny().replace("content/en/explainers/resale.md", "They prove care.",
+                        "Comprehensive documentation demonstrates conscientious ownership responsibility."));
+    }
+
+    @Test
+    void aSentenceThatIsTooLong() {
+        expect("content/en/explainers/resale.md:1: [explainers/resale] has a sentence of 40 words",
+                tiny().replace("content/en/explainers/resale.md", "They prove care.",
+                        "It is so. ".repeat(20) + "They say so ".repeat(13).strip() + " now."));
+    }
+
+    @Test
+    void tradeWordsThatAreNamedAreNotHardOnes() {
+        TinyContent tiny = tiny().replace("content/en/explainers/resale.md", "They prove care.",
+                "Comprehensive documentation demonstrates care.");
+        assertEquals(1, tiny.read().warnings().size());
+        tiny.write("content/en/trade-words.txt", "# hard ones\ncomprehensive\ndocumentation\ndemonstrates\n");
+        assertEquals(List.of(), tiny.read().warnings());
+    }
+
+    @Test
     void aFeatureOfferedExtraThatNothingGives() {
         expect("content/features.yaml:14: the feature [roll-bar] is offered extra on utility, and no add-on",
                 tiny().replace("content/features.yaml", "large: included, utility: included",

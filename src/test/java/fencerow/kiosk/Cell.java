@@ -16,12 +16,13 @@ import javafx.scene.Scene;
  * @param height of the scene, in pixels
  */
 record Cell(int width, int height, TextSize textSize, boolean highContrast, String language) {
+    /** In high contrast only English is looked at: it changes colours and lines, whatever the words are. */
     static List<Cell> all() {
         List<Cell> cells = new ArrayList<>();
         for (int[] size : new int[][] {{1920, 1080}, {1080, 1920}}) {
             for (TextSize textSize : TextSize.values()) {
                 for (boolean highContrast : new boolean[] {false, true}) {
-                    for (String language : List.of("en", Rooms.PSEUDO)) {
+                    for (String language : highContrast ? List.of("en") : List.of("en", "es", Rooms.PSEUDO)) {
                         cells.add(new Cell(size[0], size[1], textSize, highContrast, language));
                     }
                 }

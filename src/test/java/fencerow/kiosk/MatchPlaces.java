@@ -42,6 +42,7 @@ final class MatchPlaces {
                 at("results-none", nothingFits(), Place.Results.TOP),
                 at("unit-cannot", nothingFits(), unit("n-203", 0)),
                 at("unit-ready", longDrive(), unit("n-203", 0)),
+                at("unit-ready-drawing", longDrive(), unit("n-203", 0.3)),
                 at("unit-ready-middle", longDrive(), unit("n-203", 0.5)),
                 at("unit-ready-end", longDrive(), unit("n-203", 1)),
                 at("compare", pinned(), Place.SideBySide.TOP),
@@ -62,6 +63,8 @@ final class MatchPlaces {
                 at("list-new", Visit.NEW, Place.ListPreview.TOP),
                 at("list-end", wrong(), new Place.ListPreview(1)),
                 at("print", wrong(), new Place.Print()),
+                new WalkPlace("print-done", frame -> open(frame, wrong(), new Place.Print()),
+                        shown -> shown.touch(shown.frame().say("print.save"))),
                 at("guide", longDrive(), new Place.Guide(Visit.NEW, 0)),
                 at("guide-end", pinned(), new Place.Guide(Visit.NEW, 1)));
     }

@@ -1,20 +1,20 @@
 package fencerow.kiosk;
 
+import fencerow.backoffice.Finders;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.content.Reading;
-import fencerow.explainers.Library;
+import fencerow.desk.Settings;
+import fencerow.desk.Settings.PaperSettings;
 import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Premises;
-import fencerow.kiosk.frame.Search;
+import fencerow.printing.PrintOutcome;
 import fencerow.wording.PseudoLocale;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 
-/** The demo showroom as the kiosk shows it, in English and in the pseudo-locale. */
+/** The demo showroom as the kiosk shows it, in its languages and in the pseudo-locale. */
 public final class Rooms {
     /** The PIN of its staff door. */
     public static final String PIN = "2468";
@@ -30,25 +30,27 @@ public final class Rooms {
         return PREMISES;
     }
 
+    /** The demo showroom with a printer. */
+    public static Premises withPrinter(ListPrinter printer) {
+        Premises demo = PREMISES;
+        Settings set = demo.settings();
+        PaperSettings paper = set.paper();
+        var printing = new PaperSettings(Optional.of("ipp://printer.invalid/ipp/print"), paper.saveFolder(),
+                paper.letter(), paper.pageOne(), paper.signs(), paper.perVisit(), paper.perHour());
+        return new Premises(demo.showroom(), demo.texts(), demo.libraries(),
+                new Settings(set.name(), set.languages(), set.metric(), set.idle(), set.panel(), printing, set.pin()),
+                demo.search(), printer, demo.contentVersion(), demo.problems(), demo.journal());
+    }
+
     private static Premises read() {
         Reading<Content> reading =
                 new ContentReader().read(Path.of("content"), Path.of("kiosk-config"), Optional.empty());
         if (reading instanceof Reading.Good<Content> good) {
             Content content = good.content().withPseudoLocale();
             return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
-                    titlesOf(content.libraries()), (visit, comfort, parts) -> new ListPrinter.Printed.OnPaper(1),
-                    content.version(), List.of(), Optional::empty,
-                    ended -> { });
+                    Finders.of(content)::find, new ScriptedPrinter(new PrintOutcome.Printed()),
+                    content.version(), List.of(), ended -> { });
         }
         throw new AssertionError("the shipped content has mistakes: " + reading);
-    }
-
-    /** A search over titles: enough to show hits; how good the real one is, its own tests tell. */
-    private static Search titlesOf(Map<String, Library> libraries) {
-        return (language, words) -> libraries.get(language).explainers().stream()
-                .filter(each -> each.title().toLowerCase(Locale.ROOT).contains(words.toLowerCase(Locale.ROOT)))
-                .map(each -> new Search.Hit(
-                        Search.Kind.TOPIC, each.topic().value(), each.title(), each.summary()))
-                .toList();
     }
 }

@@ -25,7 +25,8 @@ public record Shown(Frame frame, Scene scene, HandClock clock) {
     public static Shown of(Premises premises, int width, int height, BackRoom backRoom) {
         Scene scene = new Scene(new Group(), width, height);
         HandClock clock = new HandClock();
-        Frame frame = new Frame(premises, Screens::make, backRoom, clock, new Doors(() -> {}, () -> {}, new StaffLock(clock)));
+        Doors doors = new Doors(() -> {}, () -> {}, () -> {}, new StaffLock(clock));
+        Frame frame = new Frame(premises, Screens::make, backRoom, clock, doors);
         frame.show(scene);
         return new Shown(frame, scene, clock);
     }

@@ -3,6 +3,7 @@ package fencerow.kiosk;
 import fencerow.kiosk.explainer.WordSheet;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
+import fencerow.search.Kind;
 import fencerow.terms.Stop;
 import fencerow.terms.TopicId;
 import java.time.Duration;
@@ -10,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.scene.AccessibleAction;
 
 /**
  * One screen in one state, for the walk test and the contact sheet. A new screen joins by one line in {@link #all}.
@@ -30,10 +32,14 @@ record WalkPlace(String name, Consumer<Frame> prepare, Consumer<Shown> then) {
                 at("attract", new Place.Attract()),
                 at("home", new Place.Home()),
                 at("topics", Place.Topics.FIRST),
-                at("topics-stop", new Place.Topics(Optional.of(Stop.HYDRAULICS), Optional.empty(), 0)),
-                at("search", Place.Topics.SEARCH),
-                at("search-found", new Place.Topics(Optional.empty(), Optional.of("bucket"), 0)),
-                at("search-nothing", new Place.Topics(Optional.empty(), Optional.of("qqqqq"), 0)),
+                at("topics-stop", new Place.Topics(Optional.of(Stop.HYDRAULICS), 0)),
+                at("find", Place.Find.EMPTY),
+                at("find-bucket", find("bucket")),
+                at("find-stock", find("cab under 30000")),
+                at("find-misspelt", find("hydralic")),
+                at("find-nothing", find("qqqqq")),
+                new WalkPlace("find-attachment", frame -> frame.go(find("tiller")),
+                        WalkPlace::touchFirstCard),
                 at("topic", topic("quick-attach", 0)),
                 at("topic-middle", topic("rear-remotes", 0.5)),
                 at("topic-end", topic("liquid-ballast", 1)),
@@ -49,6 +55,18 @@ record WalkPlace(String name, Consumer<Frame> prepare, Consumer<Shown> then) {
                 new WalkPlace("help", frame -> frame.go(Place.Topics.FIRST),
                         shown -> shown.touch(shown.frame().say("strip.help")))));
         return all;
+    }
+
+    private static void touchFirstCard(Shown shown) {
+        shown.touches().stream()
+                .filter(touch -> touch.getStyleClass().contains("topic"))
+                .findFirst()
+                .orElseThrow()
+                .executeAccessibleAction(AccessibleAction.FIRE);
+    }
+
+    private static Place find(String words) {
+        return new Place.Find(words, Optional.of(Kind.ATTACHMENT).filter(kind -> words.equals("tiller")), 0);
     }
 
     private static Place.Topic topic(String id, double scroll) {

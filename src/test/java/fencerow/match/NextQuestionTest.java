@@ -9,7 +9,6 @@ import fencerow.needs.Question.Choose;
 import fencerow.needs.Question.Option;
 import fencerow.needs.Questionnaire;
 import fencerow.needs.Rule;
-import fencerow.stock.Unit;
 import fencerow.terms.Amount;
 import fencerow.terms.CapabilityId;
 import fencerow.terms.Demand;
@@ -35,8 +34,8 @@ class NextQuestionTest {
             1);
 
     private static final Matcher MATCHER = new Yard().feature("factory-cab").feature("lights").matcher();
-    private static final List<Unit> UNITS = List.of(
-            Yard.unit().make("a-open"), Yard.unit().fitted("factory-cab").make("b-cab"));
+    private static final Lot LOT = MATCHER.lot(List.of(
+            Yard.unit().make("a-open"), Yard.unit().fitted("factory-cab").make("b-cab")));
 
     private static Question ask(String id, Option... options) {
         Choose choose = options.length > 2 ? Choose.SEVERAL : Choose.ONE;
@@ -70,18 +69,18 @@ class NextQuestionTest {
     void asksWhatDecidesTheOrderAndNotWhatHasManyAnswers() {
         assertEquals(
                 Optional.of(new QuestionId("cab")),
-                NEXT.after(Answers.NONE, MATCHER, UNITS).map(Question::id));
+                NEXT.after(Answers.NONE, LOT).map(Question::id));
     }
 
     @Test
     void stopsWhenNothingOpenCanChangeTheFirstUnits() {
         Answers answers = Answers.NONE.with(new QuestionId("cab"), Answer.Chosen.of("must"));
 
-        assertEquals(Optional.empty(), NEXT.after(answers, MATCHER, UNITS));
+        assertEquals(Optional.empty(), NEXT.after(answers, LOT));
     }
 
     @Test
     void asksNothingOfAnEmptyYard() {
-        assertEquals(Optional.empty(), NEXT.after(Answers.NONE, MATCHER, List.of()));
+        assertEquals(Optional.empty(), NEXT.after(Answers.NONE, MATCHER.lot(List.of())));
     }
 }

@@ -1,20 +1,10 @@
 package fencerow.match;
 
-import fencerow.stock.AddOn;
-import fencerow.stock.Fitter;
-import fencerow.terms.CapabilityId;
-import fencerow.terms.Dimension;
-import fencerow.terms.FeatureId;
-import fencerow.terms.ItemId;
-import fencerow.terms.MachineClass;
-import fencerow.terms.Money;
-import fencerow.terms.PriceRange;
-import fencerow.terms.Relation;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Seeded random instances of the planner: alternatives, counts, exclusions, shared resources, three working states. */
 final class RandomProblems {
@@ -25,66 +15,69 @@ final class RandomProblems {
         this.random = new Random(seed);
     }
 
-    /** An instance with up to 14 items; must-haves are rows 0 to {@code musts - 1}. */
+    /** An instance with up to 14 items; must-haves come first. */
     Problem next() {
         int itemCount = 2 + random.nextInt(13);
         int musts = 1 + random.nextInt(6);
-        List<Setup.Candidate> items = new ArrayList<>();
-        for (int i = 0; i < itemCount; i++) {
-            items.add(candidate(i));
-        }
+        Setup.Items items = items(itemCount);
         List<Setup.Row> rows = new ArrayList<>();
+        List<Integer> bounds = new ArrayList<>();
         for (int m = 0; m < musts; m++) {
-            rows.add(row(Setup.Role.MUST, -1, m, coefficients(itemCount, true), 1 + random.nextInt(4)));
+            rows.add(new Setup.Row(Setup.Role.MUST, m, Sparse.of(coefficients(itemCount, true))));
+            bounds.add(1 + random.nextInt(4));
         }
         for (int i = 0; i < itemCount; i++) {
             if (random.nextInt(3) == 0) {
-                rows.add(row(Setup.Role.NEED, i, -1, coefficients(itemCount, true), 1 + random.nextInt(2)));
+                rows.add(new Setup.Row(Setup.Role.NEED, i, Sparse.of(coefficients(itemCount, true))));
+                bounds.add(1 + random.nextInt(2));
             }
         }
         if (random.nextBoolean()) {
-            rows.add(row(Setup.Role.LIMIT, -1, -1, taking(itemCount), -1 - random.nextInt(4)));
+            rows.add(new Setup.Row(Setup.Role.LIMIT, -1, Sparse.of(taking(itemCount))));
+            bounds.add(-1 - random.nextInt(4));
         }
         for (int state = 0; state < STATES; state++) {
             if (random.nextInt(3) == 0) {
-                rows.add(row(Setup.Role.LIMIT, -1, -1, coefficients(itemCount, false), -2));
+                rows.add(new Setup.Row(Setup.Role.LIMIT, -1, Sparse.of(coefficients(itemCount, false))));
+                bounds.add(-2);
             }
         }
-        long[] base = new long[rows.size()];
-        for (int r = 0; r < base.length; r++) {
-            base[r] = random.nextInt(4) == 0 ? random.nextInt(3) : 0;
+        long[] headroom = new long[rows.size()];
+        for (int r = 0; r < headroom.length; r++) {
+            headroom[r] = (random.nextInt(4) == 0 ? random.nextInt(3) : 0) - bounds.get(r);
         }
-        return new Problem(new Setup(items, rows, excludes(itemCount)), base, pieces(rows.size()));
+        List<Problem.Piece> pieces = pieces(headroom);
+        return new Problem(new Setup(items, rows), headroom, pieces);
     }
 
-    private List<Problem.Piece> pieces(int rows) {
+    private List<Problem.Piece> pieces(long[] headroom) {
         List<Problem.Piece> pieces = new ArrayList<>();
         for (int p = random.nextInt(4); p > 0; p--) {
-            long[][] contribution = new long[2 + random.nextInt(2)][rows];
-            for (int s = 1; s < contribution.length; s++) {
-                for (int r = 0; r < rows; r++) {
-                    contribution[s][r] = random.nextInt(3) == 0 ? random.nextInt(4) - 1 : 0;
+            List<Sparse> states = new ArrayList<>(List.of(Sparse.NOTHING));
+            for (int s = 1 + random.nextInt(2); s > 0; s--) {
+                long[] state = new long[headroom.length];
+                for (int r = 0; r < state.length; r++) {
+                    state[r] = random.nextInt(3) == 0 ? random.nextInt(4) - 1 : 0;
                 }
+                states.add(Sparse.of(state));
             }
-            pieces.add(new Problem.Piece(new FeatureId("piece-" + p), contribution));
+            Contribution contribution = Contribution.of(states);
+            contribution.known().addTo(headroom);
+            pieces.add(new Problem.Piece(p, contribution.open()));
         }
         return pieces;
     }
 
-    private Setup.Candidate candidate(int index) {
-        long dollars = random.nextInt(8) == 0 ? 0 : 50L * (1 + random.nextInt(60));
-        PriceRange price = PriceRange.exactly(Money.ofDollars(dollars));
-        var item = new AddOn(
-                new ItemId("item-" + index),
-                Set.of(MachineClass.MID),
-                3,
-                List.of(),
-                List.of(),
-                Set.of(),
-                new AddOn.Fitting(1, 2),
-                Fitter.OWNER,
-                OptionalInt.empty());
-        return new Setup.Candidate(item, 1 + random.nextInt(3), price, price.middle().cents(), random.nextInt(200));
+    private Setup.Items items(int count) {
+        long[] cents = new long[count];
+        int[] most = new int[count];
+        int[] minutes = new int[count];
+        for (int i = 0; i < count; i++) {
+            cents[i] = random.nextInt(8) == 0 ? 0 : 5000L * (1 + random.nextInt(60));
+            most[i] = 1 + random.nextInt(3);
+            minutes[i] = random.nextInt(200);
+        }
+        return new Setup.Items(cents, most, minutes, excludes(count));
     }
 
     private long[] coefficients(int items, boolean helpful) {
@@ -108,29 +101,21 @@ final class RandomProblems {
         return coefficient;
     }
 
-    private static Setup.Row row(
-            Setup.Role role, int owner, int requirement, long[] coefficient, long bound) {
-        return new Setup.Row(
-                role,
-                owner,
-                requirement,
-                new CapabilityId("capability"),
-                Relation.AT_LEAST,
-                Dimension.COUNT,
-                coefficient,
-                bound);
-    }
-
-    private boolean[][] excludes(int items) {
-        boolean[][] excludes = new boolean[items][items];
+    private int[][] excludes(int items) {
+        List<Set<Integer>> excludes = new ArrayList<>();
+        for (int i = 0; i < items; i++) {
+            excludes.add(new TreeSet<>());
+        }
         for (int n = random.nextInt(3); n > 0; n--) {
             int a = random.nextInt(items);
             int b = random.nextInt(items);
             if (a != b) {
-                excludes[a][b] = true;
-                excludes[b][a] = true;
+                excludes.get(a).add(b);
+                excludes.get(b).add(a);
             }
         }
-        return excludes;
+        return excludes.stream()
+                .map(others -> others.stream().mapToInt(Integer::intValue).toArray())
+                .toArray(int[][]::new);
     }
 }

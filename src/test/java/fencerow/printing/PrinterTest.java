@@ -17,6 +17,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -120,6 +121,14 @@ class PrinterTest {
         }
     }
 
+    @Test
+    void aJobThatAServerStoppedWhileItsPrinterIsWellNeedsHelp() throws IOException {
+        try (var printer = new AnsweringPrinter(State.IDLE.withJob(JobState.processingStopped))) {
+            var queued = assertInstanceOf(PrintOutcome.Queued.class, print(printer));
+            assertEquals(Optional.of(PrinterTrouble.TROUBLE), queued.waitsFor());
+        }
+    }
+
     private static PrintOutcome print(AnsweringPrinter printer) {
         return new IppPrinter(printer.address()).print(PAGES, PageFormat.LETTER, 1);
     }
@@ -159,6 +168,21 @@ class PrinterTest {
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(1, files.count());
         }
+    }
+
+    @Test
+    void aListThatNobodyCameForWithinADayIsDeletedAndNothingElseIs() throws IOException {
+        Path old = written("list-20261123-110000.pdf", Duration.ofHours(25));
+        Path fresh = written("list-20261124-130000.pdf", Duration.ofHours(23));
+        Path other = written("prices.pdf", Duration.ofDays(900));
+        Printer.of(Optional.empty(), folder, NOON).print(PAGES, PageFormat.LETTER, 1);
+        assertFalse(Files.exists(old));
+        assertTrue(Files.exists(fresh) && Files.exists(other));
+    }
+
+    private Path written(String name, Duration ago) throws IOException {
+        Path file = Files.writeString(folder.resolve(name), "a list");
+        return Files.setLastModifiedTime(file, FileTime.from(NOON.instant().minus(ago)));
     }
 
     @Test

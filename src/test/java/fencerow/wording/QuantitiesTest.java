@@ -137,7 +137,7 @@ class QuantitiesTest {
         assertEquals("2,29\u00a0m\u00b3", SPANISH.show(UnitOfMeasure.CUBIC_YARD.of(3)));
         assertEquals("5 a\u00f1os", SPANISH.show(UnitOfMeasure.YEAR.of(5)).replace('\u00a0', ' '));
         Quantities inches = new Quantities(Locale.forLanguageTag("es-US"), false);
-        assertEquals("84.5\u00a0in", inches.show(UnitOfMeasure.INCH.of(84.5)));
+        assertEquals("84.5\u00a0pulg", inches.show(UnitOfMeasure.INCH.of(84.5)));
     }
 
     @Test

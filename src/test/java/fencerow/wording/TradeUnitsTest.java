@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.terms.Dimension;
 import fencerow.terms.UnitOfMeasure;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +31,7 @@ class TradeUnitsTest {
     @ParameterizedTest
     @EnumSource(UnitOfMeasure.class)
     void everyUnitIsReadAsItIsShown(UnitOfMeasure unit) {
-        String symbol = UnitSpelling.symbol(unit);
+        String symbol = UnitSpelling.symbol(unit, Locale.US);
         assertEquals(Optional.of(unit), UnitSpelling.find(symbol, unit.dimension()));
     }
 

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -49,8 +50,27 @@ public record CheckDocument(
      * @param languages offered
      * @param counts   of every kind of record
      * @param areas    how far each stop of the walk around a tractor is covered, in that order
+     * @param translations how far each language with words of its own is translated, offered or not
+     * @param legibility how easy the longer texts of each language offered are to read
      */
-    public record Summary(String version, List<String> languages, List<Count> counts, List<Area> areas) {}
+    public record Summary(
+            String version,
+            List<String> languages,
+            List<Count> counts,
+            List<Area> areas,
+            List<TranslationEntry> translations,
+            List<LegibilityEntry> legibility) {}
+
+    /**
+     * How far a language is translated.
+     *
+     * @param language   as a tag
+     * @param current    words and articles that translate the present original
+     * @param stale      that translate an original changed since
+     * @param unaccepted of which nobody has said what they translate
+     * @param missing    without a translation
+     */
+    public record TranslationEntry(String language, int current, int stale, int unaccepted, int missing) {}
 
     /**
      * How many records of a kind there are.
@@ -93,7 +113,17 @@ public record CheckDocument(
                 Arrays.stream(Kind.values())
                         .map(kind -> new Count(Words.id(kind), content.places().ids(kind).size()))
                         .toList(),
-                areas(content));
+                areas(content),
+                content.translations().entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey())
+                        .map(each -> new TranslationEntry(
+                                each.getKey(), each.getValue().current(), each.getValue().stale(),
+                                each.getValue().unaccepted(), each.getValue().missing()))
+                        .toList(),
+                content.legibility().entrySet().stream()
+                        .sorted(Map.Entry.comparingByKey())
+                        .flatMap(each -> LegibilityEntry.of(each.getKey(), each.getValue()).stream())
+                        .toList());
     }
 
     private static List<Area> areas(Content content) {

@@ -1,7 +1,6 @@
 package fencerow.kiosk.ask;
 
 import fencerow.kiosk.frame.BackRoom;
-import fencerow.match.Matcher;
 import fencerow.match.NextQuestion;
 import fencerow.match.Ranking;
 import fencerow.needs.Answer;
@@ -80,7 +79,7 @@ final class AskInteractor {
             leftOpen = leftOpen.with(shown, new Answer.NotSure());
         }
         return new NextQuestion(questionnaire(), GUESSES, AGREEMENT, FIRST_UNITS)
-                .after(leftOpen, new Matcher(showroom.catalogue()), showroom.units(), BackRoom::isDropped)
+                .after(leftOpen, showroom.lot(), BackRoom::isDropped)
                 .map(Question::id);
     }
 

@@ -5,6 +5,8 @@ import fencerow.explainers.Explainer;
 import fencerow.explainers.GlossaryWord;
 import fencerow.explainers.Inline;
 import fencerow.explainers.Library;
+import fencerow.explainers.Picture;
+import fencerow.kiosk.explainer.ExplainerModel.DrawnFigure;
 import fencerow.kiosk.explainer.ExplainerModel.PriceLine;
 import fencerow.kiosk.explainer.ExplainerModel.Related;
 import fencerow.kiosk.kit.OfferingTable;
@@ -24,6 +26,7 @@ import fencerow.wording.Phrases;
 import fencerow.wording.Texts;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,13 +57,34 @@ final class ExplainerInteractor {
                 .toList());
         List<Block> blocks = explainer.blocks().stream().map(words::link).toList();
         return new ExplainerModel(explainer.title(), explainer.summary(),
-                texts().get("stop." + explainer.stop().id()), blocks,
+                texts().get("stop." + explainer.stop().id()), figures(topic), blocks,
                 feature.map(this::offering).orElse(List.of()),
                 feature.map(this::prices).orElse(List.of()),
                 explainer.cautions().stream().map(id -> texts().get("caution." + id)).toList(),
                 linked(explainer, words),
                 explainer.related().stream().flatMap(this::related).toList(),
                 explainer.quiz().filter(id -> quiz.questions().stream().anyMatch(each -> each.id().equals(id))));
+    }
+
+    private List<DrawnFigure> figures(TopicId topic) {
+        Optional<Picture> with = library.pictures().of(topic);
+        Optional<Picture> without = library.pictures().without(topic);
+        boolean both = with.isPresent() && without.isPresent();
+        return Stream.concat(
+                        with.stream().map(each -> figure(each, topic, both ? "kiosk.topic.with" : "")),
+                        without.stream().map(each -> figure(each, topic, "kiosk.topic.without")))
+                .toList();
+    }
+
+    private DrawnFigure figure(Picture picture, TopicId topic, String caption) {
+        Map<String, String> parts = new HashMap<>();
+        for (String part : picture.drawing().parts()) {
+            if (!part.equals(topic.value())) {
+                library.find(new TopicId(part)).ifPresent(other -> parts.put(part, other.title()));
+            }
+        }
+        return new DrawnFigure(picture.drawing(), caption.isEmpty() ? "" : texts().get(caption),
+                texts().get(picture.altKey()), parts);
     }
 
     private Texts texts() {

@@ -1,17 +1,20 @@
 package fencerow.kiosk.explainer;
 
 import fencerow.explainers.Block;
+import fencerow.explainers.Drawing;
 import fencerow.explainers.GlossaryWord;
 import fencerow.kiosk.kit.OfferingTable;
 import fencerow.terms.QuestionId;
 import fencerow.terms.TopicId;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * What the screen of an explainer shows.
  *
  * @param where    the stop of the walk around the tractor
+ * @param figures  the thing, and where it helps, how it is without it
  * @param blocks   the text, its trade words linked at their first place
  * @param offering lines of the table of offerings; empty if it is about no feature
  * @param prices   ways to add the feature
@@ -24,6 +27,7 @@ record ExplainerModel(
         String title,
         String summary,
         String where,
+        List<DrawnFigure> figures,
         List<Block> blocks,
         List<OfferingTable.Line> offering,
         List<PriceLine> prices,
@@ -32,12 +36,26 @@ record ExplainerModel(
         List<Related> related,
         Optional<QuestionId> quiz) {
     ExplainerModel {
+        figures = List.copyOf(figures);
         blocks = List.copyOf(blocks);
         offering = List.copyOf(offering);
         prices = List.copyOf(prices);
         cautions = List.copyOf(cautions);
         words = List.copyOf(words);
         related = List.copyOf(related);
+    }
+
+    /**
+     * A drawing.
+     *
+     * @param caption     below it; empty where it stands alone
+     * @param alternative what it shows, in words
+     * @param parts       the name of each part that has an explainer of its own, by its topic
+     */
+    record DrawnFigure(Drawing drawing, String caption, String alternative, Map<String, String> parts) {
+        DrawnFigure {
+            parts = Map.copyOf(parts);
+        }
     }
 
     /**

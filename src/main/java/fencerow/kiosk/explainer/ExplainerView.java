@@ -1,11 +1,14 @@
 package fencerow.kiosk.explainer;
 
 import fencerow.explainers.Block;
+import fencerow.kiosk.explainer.ExplainerModel.DrawnFigure;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.CautionBox;
 import fencerow.kiosk.kit.Column;
+import fencerow.kiosk.kit.Columns;
+import fencerow.kiosk.kit.DrawingPane;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
@@ -28,6 +31,8 @@ import javafx.scene.layout.VBox;
 final class ExplainerView {
     /** From this width, in ems, there is room for a margin. */
     private static final double ROOM_FOR_MARGIN = 60;
+    private static final double FIGURE_EMS = 15;
+    private static final double LEAST_PART_MILLIMETRES = 15;
 
     private final ExplainerModel model;
     private final Frame frame;
@@ -51,6 +56,9 @@ final class ExplainerView {
         this.touches = touches;
         boolean margin = frame.widthInEms() >= ROOM_FOR_MARGIN;
         VBox text = text();
+        if (!model.figures().isEmpty()) {
+            text.getChildren().add(0, figures());
+        }
         if (!margin) {
             text.getChildren().add(0, opening());
         }
@@ -89,6 +97,25 @@ final class ExplainerView {
             }
         }
         return text;
+    }
+
+    private Node figures() {
+        List<Node> drawn = model.figures().stream().map(this::figure).toList();
+        return drawn.size() == 1 ? drawn.get(0) : new Columns(frame.scale(), FIGURE_EMS, drawn.size(), drawn);
+    }
+
+    private Node figure(DrawnFigure figure) {
+        DrawingPane pane = new DrawingPane(figure.drawing(), figure.alternative());
+        if (!figure.parts().isEmpty()) {
+            pane.touchable(figure.parts(), frame.scale().px(LEAST_PART_MILLIMETRES),
+                    part -> touches.topic(new TopicId(part)));
+        }
+        VBox card = Boxes.card(pane);
+        card.getStyleClass().add("figure");
+        if (!figure.caption().isEmpty()) {
+            card.getChildren().add(Words.of("figure-caption", figure.caption()));
+        }
+        return card;
     }
 
     private VBox opening() {

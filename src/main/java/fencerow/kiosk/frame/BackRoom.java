@@ -57,6 +57,11 @@ public final class BackRoom {
         workers.execute(task);
     }
 
+    /** Has something done that nobody waits for and that the end of a visit does not stop; it must not throw. */
+    void errand(Runnable errand) {
+        workers.execute(errand);
+    }
+
     /** Whether the work that asks has been dropped meanwhile; long work asks now and then, and stops. */
     public static boolean isDropped() {
         return Thread.currentThread().isInterrupted();

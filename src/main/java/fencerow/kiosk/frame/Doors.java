@@ -3,10 +3,11 @@ package fencerow.kiosk.frame;
 import fencerow.desk.StaffLock;
 
 /**
- * What staff can do with the kiosk as a whole.
+ * What reaches from a frame to the kiosk as a whole.
  *
- * @param restart reads the content again
- * @param close   ends the kiosk
- * @param lock    of the door; outlasts the visit, or wrong PINs would be forgotten with it
+ * @param restart reads the content again; for staff
+ * @param close   ends the kiosk; for staff
+ * @param failed  told of each failure that ended a visit; too many in a short time end the process
+ * @param lock    of the staff door; outlasts the visit, or wrong PINs would be forgotten with it
  */
-public record Doors(Runnable restart, Runnable close, StaffLock lock) {}
+public record Doors(Runnable restart, Runnable close, Runnable failed, StaffLock lock) {}

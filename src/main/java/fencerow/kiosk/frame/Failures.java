@@ -4,19 +4,20 @@ import java.util.Arrays;
 import java.util.stream.Collectors;
 
 /** How failures are written down: where and what kind, never the message, which may hold what a shopper typed. */
-final class Failures {
+public final class Failures {
     private static final System.Logger LOG = System.getLogger(Failures.class.getName());
     private static final int DEEPEST = 5;
 
     private Failures() {}
 
-    /** Writes it down. */
+    /** Writes a failure down. */
     static void log(Throwable failure) {
         LOG.log(System.Logger.Level.ERROR, withoutWords(failure));
     }
 
-    static String withoutWords(Throwable failure) {
-        StringBuilder text = new StringBuilder("The visit was ended by a failure");
+    /** Kinds and places of a failure and of what caused it. */
+    public static String withoutWords(Throwable failure) {
+        StringBuilder text = new StringBuilder("A failure");
         Throwable each = failure;
         for (int depth = 0; each != null && depth < DEEPEST; depth++) {
             text.append(depth == 0 ? ": " : "\ncaused by: ").append(each.getClass().getName()).append('\n');

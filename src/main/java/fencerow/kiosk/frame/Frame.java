@@ -21,7 +21,6 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.input.InputEvent;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.StackPane;
@@ -33,13 +32,16 @@ import javafx.util.Subscription;
  */
 public final class Frame {
     private Premises premises;
+    private Premises next;
     private final ScreenMaker maker;
     private final BackRoom backRoom;
     private final Doors doors;
-    private final StockWatch stock;
-    private final IdleWatch idle;
+    private final Clock clock;
+    private final Register register;
+    private IdleWatch idle;
     private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
+    private Optional<Outlook> last = Optional.empty();
     private final StackPane root = new StackPane();
     private final List<Subscription> followed = new ArrayList<>();
     private final Furniture furniture;
@@ -53,17 +55,21 @@ public final class Frame {
     /** Furnishes a frame; {@link #show} puts it into a scene. */
     public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors) {
         this.premises = premises;
+        this.next = premises;
         this.maker = maker;
         this.backRoom = backRoom;
         this.doors = doors;
-        this.stock = new StockWatch(clock, backRoom);
+        this.clock = clock;
+        this.register = new Register(clock, backRoom);
         this.idle = new IdleWatch(clock, premises.settings().idle());
         this.comfort = Comfort.usual(premises.settings());
         this.furniture = new Furniture(this);
         this.overlays = new Overlays(this);
         root.getStyleClass().add(Styles.SHELL);
         root.getChildren().setAll(furniture.node(), overlays.node());
-        root.addEventFilter(InputEvent.ANY, this::watch);
+        root.addEventFilter(MouseEvent.MOUSE_PRESSED, press -> idle.touched());
+        root.addEventFilter(KeyEvent.KEY_PRESSED, press -> idle.touched());
+        LockDown.on(root);
     }
 
     /** Takes over the scene and shows what passers-by see. */
@@ -79,12 +85,6 @@ public final class Frame {
         screen.ifPresent(Screen::left);
         backRoom.endVisit();
         inScene.unsubscribe();
-    }
-
-    private void watch(InputEvent event) {
-        if (event.getEventType() == MouseEvent.MOUSE_PRESSED || event.getEventType() == KeyEvent.KEY_PRESSED) {
-            idle.touched();
-        }
     }
 
     /** What the kiosk shows from. */
@@ -109,8 +109,7 @@ public final class Frame {
 
     /** Sentences in the shopper's language and units. */
     public Phrases phrases() {
-        Quantities quantities = new Quantities(texts().locale(), comfort.metric());
-        return new Phrases(texts(), quantities::show);
+        return new Phrases(texts(), new Quantities(texts().locale(), comfort.metric())::show);
     }
 
     /** The explainers in the shopper's language. */
@@ -156,9 +155,11 @@ public final class Frame {
 
     private void workOut() {
         Visit asked = visit.get();
+        Premises from = premises;
         outlook.set(Optional.empty());
-        backRoom.work("outlook", () -> Outlook.of(premises.showroom(), asked),
-                result -> outlook.set(Optional.of(result)), this::failed);
+        Optional<Outlook> before = last;
+        backRoom.work("outlook", () -> Outlook.of(from.showroom(), asked, before),
+                result -> outlook.set(last = Optional.of(result)), this::failed);
     }
 
     /** Work off the screen's thread. */
@@ -205,7 +206,7 @@ public final class Frame {
 
     /** Counts what is looked at. */
     public Stay counts() {
-        return stock.stay();
+        return register.stay();
     }
 
     /** What staff can do with the kiosk as a whole. */
@@ -216,24 +217,17 @@ public final class Frame {
     /** Ends the visit: everything is forgotten, and the place is shown as to the first shopper of the day. */
     public void startOver(Place place) {
         backRoom.endVisit();
-        screen.ifPresent(Screen::left);
-        screen = Optional.empty();
-        stock.ended(premises, visit.get());
+        backRoom.errand(premises.printer()::visitEnded);
+        register.ended(premises, visit.get());
         overlays.clear();
+        premises = next;
+        idle = new IdleWatch(clock, premises.settings().idle());
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
-        restyle();
+        last = Optional.empty();
+        scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
         open(Trail.startingAt(place));
         workOut();
-        stock.look(premises, this::takeOver);
-    }
-
-    /** New stock is shown from the next shopper on: what one has seen does not change under their eyes. */
-    private void takeOver(Premises newer) {
-        if (trail.here() instanceof Place.Attract) {
-            premises = newer;
-            workOut();
-        }
     }
 
     /** Shows everything another way, the shopper staying where they are. */
@@ -241,19 +235,28 @@ public final class Frame {
         Place here = screen.map(Screen::place).orElse(trail.here());
         comfort = next;
         overlays.clear();
-        restyle();
+        scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
         open(trail.instead(here));
+    }
+
+    /** Takes newer premises: at once if nobody is here, else for the next visit. */
+    public void offer(Premises newer) {
+        next = newer;
+        if (isUnattended()) {
+            startOver(new Place.Attract());
+        }
+    }
+
+    /** Whether nobody has started a visit. */
+    boolean isUnattended() {
+        return trail.here() instanceof Place.Attract;
     }
 
     /** Looks at the clock: asks whether anyone is still here, or ends the visit. */
     public void tick() {
-        if (trail.here() instanceof Place.Attract) {
-            stock.lookAgain(premises, this::takeOver);
-            return;
-        }
-        IdleWatch.State state = idle.state();
         boolean nothingToLose = visit.get().equals(Visit.NEW) && comfort.equals(Comfort.usual(premises.settings()))
                 && trail.here() instanceof Place.Home;
+        IdleWatch.State state = isUnattended() ? new IdleWatch.State.Here() : idle.state();
         if (state instanceof IdleWatch.State.Gone || state instanceof IdleWatch.State.Asking && nothingToLose) {
             startOver(new Place.Attract());
         } else {
@@ -267,20 +270,17 @@ public final class Frame {
         overlays.stopAsking();
     }
 
-    /** Something went wrong that no screen could deal with: writes it down without a shopper's word, ends the visit. */
+    /** Something went wrong that no screen could deal with: written down without a shopper's words, ends the visit. */
     public void failed(Throwable failure) {
         Failures.log(failure);
         startOver(new Place.Attract());
+        doors.failed().run();
     }
 
     private void resized() {
         if (Look.isSized(root.getScene())) {
             change(comfort);
         }
-    }
-
-    private void restyle() {
-        scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
     }
 
     private void open(Trail next) {
@@ -290,7 +290,7 @@ public final class Frame {
         screen = Optional.empty();
         overlays.lift();
         trail = next;
-        stock.stay().shown(next.here());
+        register.stay().shown(next.here());
         Screen made = maker.make(next.here(), this);
         screen = Optional.of(made);
         idle.reading(made.words());

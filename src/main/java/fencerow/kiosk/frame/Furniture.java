@@ -1,5 +1,6 @@
 package fencerow.kiosk.frame;
 
+import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.Flanks;
 import fencerow.kiosk.kit.Icon;
@@ -9,6 +10,7 @@ import fencerow.kiosk.kit.Words;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.StackPane;
 
 /** What stays the same around every screen: the heading with the way back, and the strip at the foot. */
@@ -40,6 +42,17 @@ final class Furniture {
         pane.setCenter(room);
     }
 
+    /** The search, but on the search itself. */
+    private HBox ways(Screen screen) {
+        HBox ways = Boxes.row();
+        if (!(screen.place() instanceof Place.Find)) {
+            ways.getChildren().add(Buttons.icon(
+                    Icon.SEARCH, frame.say("header.search"), () -> frame.go(Place.Find.EMPTY)));
+        }
+        ways.getChildren().add(homeButton());
+        return ways;
+    }
+
     private Touch homeButton() {
         String name = frame.say("header.home");
         Runnable home = () -> frame.go(new Place.Home());
@@ -54,7 +67,7 @@ final class Furniture {
                 ? Optional.empty()
                 : Optional.of(Buttons.quiet(Icon.BACK, frame.say("header.back"), frame::back));
         Flanks row = new Flanks(frame.scale(), back, Words.title(screen.title()),
-                home ? Optional.empty() : Optional.of(homeButton()));
+                home ? Optional.empty() : Optional.of(ways(screen)));
         row.getStyleClass().add(Styles.HEADER);
         return row;
     }

@@ -1,14 +1,16 @@
 package fencerow.kiosk.frame;
 
 import fencerow.desk.StaffLock;
+import fencerow.kiosk.kit.Theme;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.function.BiFunction;
-import java.util.function.Supplier;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javafx.animation.Animation;
@@ -34,64 +36,84 @@ public final class KioskWindow {
     private static final System.Logger LOG = System.getLogger(KioskWindow.class.getName());
     private static final Pattern SIZE = Pattern.compile("(\\d{3,5})x(\\d{3,5})");
     private static final Duration LOOK_AT_CLOCK = Duration.millis(500);
+    private static final int TICKS_A_LOOK_FOR_NEWER = 4;
+    private static final int TICKS_A_LOOK_AT_MEMORY = 120;
     private static final int WORKERS = 2;
+    private static final int MOST_FAILURES = 5;
+    private static final java.time.Duration FAILURES_WITHIN = java.time.Duration.ofMinutes(10);
+    private static final java.time.Duration WATCHDOG_LOOK = java.time.Duration.ofSeconds(1);
+    private static final int WATCHDOG_PATIENCE = 10;
 
     private final Content content;
     private final Clock clock;
-    private final Runnable closed;
+    private final Consumer<Ending> ended;
     private final ExecutorService workers = Executors.newFixedThreadPool(WORKERS, KioskWindow::worker);
     private final BackRoom backRoom = new BackRoom(workers, Platform::runLater);
-    private final Scene scene = new Scene(new StackPane());
+    private final Scene scene = new Scene(new StackPane(), Theme.ground());
     private final Stage stage = new Stage();
-    private final Timeline ticks = new Timeline(new KeyFrame(LOOK_AT_CLOCK, tick -> tick()));
+    private final Timeline ticks = new Timeline(new KeyFrame(LOOK_AT_CLOCK, passed -> tick()));
+    private final FailureLimit failures;
     private final StaffLock lock;
     private Optional<Frame> frame = Optional.empty();
+    private Rectangle2D covered = Rectangle2D.EMPTY;
+    private Optional<Thread.UncaughtExceptionHandler> before = Optional.empty();
+    private int tick;
+    private boolean looking;
 
     /**
      * What the window shows.
      *
-     * @param opening reads what there is to show; called in the background, and again when staff restarts
-     * @param screens makes the screens
-     * @param wrong   says what is wrong when there is nothing to show
+     * @param openings reads what there is to show
+     * @param screens  makes the screens
+     * @param wrong    says what is wrong when there is nothing to show
      */
     public record Content(
-            Supplier<Opening> opening,
+            Openings openings,
             ScreenMaker screens,
             BiFunction<Opening.Closed, Doors, Parent> wrong) {}
 
     /**
      * Makes the window; nothing is shown yet.
      *
-     * @param closed called when staff closes the kiosk
+     * @param clock a steady one: it only tells how long ago things were
+     * @param ended called once when the kiosk ends
      */
-    KioskWindow(Content content, Clock clock, Runnable closed) {
+    KioskWindow(Content content, Clock clock, Consumer<Ending> ended) {
         this.content = content;
         this.clock = clock;
-        this.closed = closed;
+        this.ended = ended;
         this.lock = new StaffLock(clock);
+        this.failures = new FailureLimit(clock, MOST_FAILURES, FAILURES_WITHIN);
         ticks.setCycleCount(Animation.INDEFINITE);
     }
 
     private static Thread worker(Runnable work) {
         Thread thread = new Thread(work, "back room");
         thread.setDaemon(true);
+        thread.setUncaughtExceptionHandler((worker, failure) ->
+                LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure)));
         return thread;
     }
 
     /**
-     * Runs the kiosk until staff closes it. Starts JavaFX, and so can be called once in a process.
+     * Runs the kiosk until it ends. Starts JavaFX, and so can be called once in a process.
      *
+     * @param clock a steady one: it only tells how long ago things were
      * @param size {@code WxH} for an ordinary window, blank for full screen
      * @throws IllegalArgumentException if the size is neither
      */
-    public static void run(Content content, Clock clock, String size) {
+    public static Ending run(Content content, Clock clock, String size) {
         Matcher window = SIZE.matcher(size.strip());
         if (!size.isBlank() && !window.matches()) {
             throw new IllegalArgumentException("window size [" + size + "] is not a size; give WxH, such as 1280x720");
         }
         CountDownLatch done = new CountDownLatch(1);
+        CompletableFuture<Ending> how = new CompletableFuture<>();
         Platform.startup(() -> {
-            KioskWindow kiosk = new KioskWindow(content, clock, done::countDown);
+            KioskWindow kiosk = new KioskWindow(content, clock, ending -> {
+                how.complete(ending);
+                done.countDown();
+            });
             if (size.isBlank()) {
                 kiosk.openFullScreen();
             } else {
@@ -99,11 +121,14 @@ public final class KioskWindow {
             }
         });
         try {
-            done.await();
+            if (!new Watchdog(Platform::runLater, WATCHDOG_LOOK, WATCHDOG_PATIENCE).watch(done)) {
+                return Ending.HANGING;
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
         Platform.exit();
+        return how.getNow(Ending.CLOSED);
     }
 
     /** In an ordinary window, with the cursor shown; closing it ends the kiosk. */
@@ -125,21 +150,35 @@ public final class KioskWindow {
         stage.initStyle(StageStyle.UNDECORATED);
         stage.setScene(scene);
         scene.setCursor(Cursor.NONE);
-        stage.setX(bounds.getMinX());
-        stage.setY(bounds.getMinY());
-        stage.setWidth(bounds.getWidth());
-        stage.setHeight(bounds.getHeight());
         stage.setFullScreenExitHint("");
         stage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
         stage.setOnCloseRequest(request -> request.consume());
+        spread(bounds);
         stage.show();
         stage.setFullScreen(true);
         cover(bounds);
         start();
     }
 
+    private void spread(Rectangle2D bounds) {
+        stage.setX(bounds.getMinX());
+        stage.setY(bounds.getMinY());
+        stage.setWidth(bounds.getWidth());
+        stage.setHeight(bounds.getHeight());
+    }
+
+    /** A screen that was turned, replaced or set otherwise is covered anew; looked at with each tick. */
+    private void keepCovered() {
+        Rectangle2D bounds = Screen.getPrimary().getBounds();
+        if (!bounds.equals(covered) && stage.isFullScreen()) {
+            spread(bounds);
+            cover(bounds);
+        }
+    }
+
     /** A window may say that it is full screen and yet not cover it: only the scene's size tells. */
     private void cover(Rectangle2D bounds) {
+        covered = bounds;
         if (scene.getWidth() < bounds.getWidth() || scene.getHeight() < bounds.getHeight()) {
             LOG.log(System.Logger.Level.WARNING, "the window does not cover the screen: "
                     + scene.getWidth() + "x" + scene.getHeight() + " of "
@@ -148,6 +187,7 @@ public final class KioskWindow {
     }
 
     private void start() {
+        before = Optional.ofNullable(Thread.currentThread().getUncaughtExceptionHandler());
         Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> failed(failure));
         Platform.setImplicitExit(false);
         ticks.play();
@@ -156,10 +196,38 @@ public final class KioskWindow {
 
     private void tick() {
         frame.ifPresent(Frame::tick);
+        keepCovered();
+        tick++;
+        if (tick % TICKS_A_LOOK_FOR_NEWER == 0 && !looking) {
+            lookForNewer();
+        }
+        if (tick % TICKS_A_LOOK_AT_MEMORY == 0 && frame.filter(Frame::isUnattended).isPresent() && Room.isShort()) {
+            LOG.log(System.Logger.Level.ERROR, "Memory runs short; the process ends to be started again");
+            end(Ending.AGAIN);
+        }
+    }
+
+    private void lookForNewer() {
+        looking = true;
+        backRoom.work("newer", content.openings()::findNewer, newer -> {
+            looking = false;
+            newer.ifPresent(this::offer);
+        }, failure -> {
+            looking = false;
+            LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+        });
+    }
+
+    private void offer(Opening newer) {
+        if (frame.isPresent() && newer instanceof Opening.Open open) {
+            frame.get().offer(open.premises());
+        } else {
+            show(newer);
+        }
     }
 
     private void read() {
-        backRoom.work("content", content.opening()::get, this::show, failure -> {
+        backRoom.work("content", content.openings()::open, this::show, failure -> {
             LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
             show(new Opening.Closed(List.of(String.valueOf(failure.getMessage()))));
         });
@@ -167,7 +235,7 @@ public final class KioskWindow {
 
     private void show(Opening opening) {
         frame.ifPresent(Frame::leave);
-        Doors doors = new Doors(this::read, this::close, lock);
+        Doors doors = new Doors(this::read, this::close, this::countFailure, lock);
         if (opening instanceof Opening.Open open) {
             Frame next = new Frame(
                     open.premises(), content.screens(), new BackRoom(workers, Platform::runLater), clock, doors);
@@ -180,21 +248,44 @@ public final class KioskWindow {
     }
 
     private void failed(Throwable failure) {
-        if (frame.isPresent()) {
-            frame.get().failed(failure);
-        } else {
+        if (frame.isEmpty()) {
             LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+            countFailure();
+            return;
+        }
+        try {
+            frame.get().failed(failure);
+        } catch (RuntimeException | Error e) {
+            LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(e));
+            end(Ending.AGAIN);
         }
     }
 
-    private void close() {
+    private void countFailure() {
+        if (failures.isReachedByOneMore()) {
+            LOG.log(System.Logger.Level.ERROR, MOST_FAILURES + " failures within " + FAILURES_WITHIN.toMinutes()
+                    + " minutes; the process ends to be started again");
+            end(Ending.AGAIN);
+        }
+    }
+
+    void close() {
+        end(Ending.CLOSED);
+    }
+
+    private void end(Ending how) {
         ticks.stop();
         workers.shutdownNow();
         stage.hide();
-        closed.run();
+        before.ifPresent(Thread.currentThread()::setUncaughtExceptionHandler);
+        ended.accept(how);
     }
 
     Stage stage() {
         return stage;
+    }
+
+    Optional<Frame> frame() {
+        return frame;
     }
 }

@@ -1,51 +1,64 @@
 package fencerow.kiosk.frame;
 
+import fencerow.printing.PrintOutcome;
+import fencerow.printing.PrinterTrouble;
 import fencerow.visit.Visit;
+import java.util.Optional;
 import java.util.Set;
 
-/** Puts a shopper's list on paper, or into a file where there is no printer. Called in the background. */
-@FunctionalInterface
+/** Puts a shopper's pages on paper, or into a file where there is no printer. Called in the background. */
 public interface ListPrinter {
+    /** What keeps the printer from printing now, or soon will; empty if nothing is known to. */
+    Optional<PrinterTrouble> findTrouble();
+
     /**
-     * Composes and prints the list of the visit.
+     * Composes and prints pages of the visit.
      *
      * @param wanted which parts; never empty
-     * @throws Exception if it cannot be printed; the screen then says so and offers to try again
+     * @throws Exception if they cannot be composed; the screen then says so and offers to try again
      */
     Printed print(Visit visit, Comfort comfort, Set<Part> wanted) throws Exception;
 
+    /** Composes pages as {@link #print} does and saves them for the desk, whatever the printer does. */
+    Printed save(Visit visit, Comfort comfort, Set<Part> wanted) throws Exception;
+
+    /** Prints a page that says nothing of anybody, for staff to try the printer. */
+    Printed testPage(Comfort comfort) throws Exception;
+
+    /** How a job is doing. */
+    PrintOutcome follow(PrintOutcome.Queued job);
+
+    /** Takes a job back. */
+    PrintOutcome cancel(PrintOutcome.Queued job);
+
+    /** The shopper has left: a job that waits for someone to see to the printer is taken back. */
+    void visitEnded();
+
+    /**
+     * How it went.
+     *
+     * @param pages how many pages there are; 0 if none were made
+     */
+    record Printed(PrintOutcome outcome, int pages) {}
+
     /** Parts of what can be printed. */
     enum Part {
-        /** The list: lines of page one and the signs to walk away. */
-        LIST,
-        /** The lines that found no room on page one. */
-        FURTHER_SHEET
-    }
-
-    /** How it went. */
-    sealed interface Printed {
-        /** It lies in the tray, or is about to. */
-        record OnPaper(int pages) implements Printed {}
-
-        /** There is no printer here: the desk has it under this name. */
-        record Saved(String fileName, int pages) implements Printed {}
-
-        /** The printer does not take it now. */
-        record NotNow(Reason reason) implements Printed {}
-    }
-
-    /** Why a printer does not take a list. */
-    enum Reason {
-        /** No paper, a jam, a cover that is open. */
-        PAPER("paper"),
-        /** It does not answer. */
-        SILENT("silent"),
-        /** It refused. */
-        REFUSED("refused");
+        /** The list: lines of page one and the signs to walk away; and the comparison. */
+        LIST("list"),
+        /** The lines that found no room on page one, questions for the seller, hauling home. */
+        FURTHER_SHEET("further"),
+        /** What the shopper had wrong, explained. */
+        EXPLANATIONS("explanations"),
+        /** Whether the smallest and the least able driver can handle a tractor. */
+        SIT_TEST("sit-test"),
+        /** What to walk through on the day the tractor comes. */
+        DELIVERY_DAY("delivery-day"),
+        /** Care in the first year. */
+        FIRST_YEAR("first-year");
 
         private final String id;
 
-        Reason(String id) {
+        Part(String id) {
             this.id = id;
         }
 

@@ -5,6 +5,7 @@ import fencerow.match.Ranking;
 import fencerow.needs.Needs;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import java.util.Optional;
 
 /**
  * What a visit's answers come to, worked out in the background after each answer.
@@ -15,9 +16,10 @@ import fencerow.visit.Visit;
  * @param stakes  what wrong beliefs cost this shopper
  */
 public record Outlook(Visit visit, Needs needs, Ranking ranking, Stakes stakes) {
-    /** Works it out; takes long. */
-    static Outlook of(Showroom showroom, Visit visit) {
-        Ranking ranking = showroom.ranking(visit);
+    /** Works it out, with what was worked out last for this visit; takes long. */
+    static Outlook of(Showroom showroom, Visit visit, Optional<Outlook> last) {
+        Ranking ranking = last.map(before -> showroom.ranking(visit, before.ranking()))
+                .orElseGet(() -> showroom.ranking(visit));
         return new Outlook(visit, showroom.needs(visit), ranking, showroom.stakes(visit, ranking));
     }
 }

@@ -1,5 +1,6 @@
 package fencerow.kiosk.frame;
 
+import fencerow.search.Kind;
 import fencerow.terms.MachineClass;
 import fencerow.terms.QuestionId;
 import fencerow.terms.Stop;
@@ -36,19 +37,31 @@ public sealed interface Place {
     /**
      * All explainers.
      *
-     * @param stop  the stop whose topics are shown; the core topics if empty
-     * @param query what is searched for, empty as long as nothing is typed; no search if absent
+     * @param stop the stop whose topics are shown; the core topics if empty
      */
-    record Topics(Optional<Stop> stop, Optional<String> query, double scroll) implements Place {
+    record Topics(Optional<Stop> stop, double scroll) implements Place {
         /** The core topics, from the top. */
-        public static final Topics FIRST = new Topics(Optional.empty(), Optional.empty(), 0);
-
-        /** An empty search. */
-        public static final Topics SEARCH = new Topics(Optional.empty(), Optional.of(""), 0);
+        public static final Topics FIRST = new Topics(Optional.empty(), 0);
 
         @Override
         public String key() {
             return "topics";
+        }
+    }
+
+    /**
+     * The search.
+     *
+     * @param query what is typed
+     * @param kind  the only kind of hits shown; all if empty
+     */
+    record Find(String query, Optional<Kind> kind, double scroll) implements Place {
+        /** Nothing typed yet. */
+        public static final Find EMPTY = new Find("", Optional.empty(), 0);
+
+        @Override
+        public String key() {
+            return "find";
         }
     }
 

@@ -8,9 +8,7 @@ import fencerow.wording.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +22,6 @@ import org.jspecify.annotations.Nullable;
  * @param printer        of lists
  * @param contentVersion printed on lists and shown to staff
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
- * @param newer          what is to be shown in place of this, where stock has changed meanwhile; takes long
  * @param journal        gets what a visit came to when it has ended
  */
 public record Premises(
@@ -36,7 +33,6 @@ public record Premises(
         ListPrinter printer,
         String contentVersion,
         List<String> problems,
-        Supplier<Optional<Premises>> newer,
         Consumer<Tally> journal) {
     /** @throws IllegalArgumentException if an offered language has no words or no explainers */
     public Premises {
@@ -51,17 +47,17 @@ public record Premises(
         }
     }
 
-    /**
-     * The same with another stock.
-     *
-     * @param more problems, besides those there are
-     */
-    public Premises with(Showroom now, List<String> more, Supplier<Optional<Premises>> then) {
+    /** The same, with newer content that is therefore not shown being wrong in these ways. */
+    public Premises withProblems(List<String> others) {
+        return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others,
+                journal);
+    }
+
+    /** The same with another stock, which may have problems of its own. */
+    public Premises with(Showroom now, List<String> more) {
         List<String> all = new ArrayList<>(problems);
         all.addAll(more);
-        return new Premises(
-                now, texts, libraries, settings, search, printer, contentVersion, all, then,
-                journal);
+        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, journal);
     }
 
     Texts texts(String language) {

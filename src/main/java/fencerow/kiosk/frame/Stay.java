@@ -7,7 +7,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 
-/** Counts what is looked at during one visit: screens and how long, explainers, lists. Confined to the screen's thread. */
+/** Counts what is looked at during one visit: screens, explainers, lists. Confined to the screen's thread. */
 public final class Stay {
     private static final long LONGEST_SECONDS = 600;
 

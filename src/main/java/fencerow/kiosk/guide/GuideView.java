@@ -48,7 +48,7 @@ final class GuideView {
     void show(GuideModel model) {
         page.show(new Split(frame.scale(), main(model), MAIN_EMS, side(model), SIDE_EMS));
         List<Touch> aside = new ArrayList<>();
-        aside.add(Buttons.secondary(Icon.LEARN, frame.say("guide.look-up"), () -> touches.go(Place.Topics.SEARCH)));
+        aside.add(Buttons.secondary(Icon.LEARN, frame.say("guide.look-up"), () -> touches.go(Place.Find.EMPTY)));
         if (model.pinned() > 1) {
             aside.add(Buttons.secondary(Icon.COMPARE, frame.say("results.compare", Map.of("count", model.pinned())),
                     () -> touches.go(Place.SideBySide.TOP)));

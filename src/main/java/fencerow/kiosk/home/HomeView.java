@@ -30,7 +30,7 @@ final class HomeView {
     static Node of(HomeModel model, Frame frame, Consumer<Place> go) {
         Columns doors = new Columns(frame.scale(), DOOR_EMS, model.doors().size(),
                 model.doors().stream().map(door -> door(door, go)).toList());
-        Touch search = Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Topics.SEARCH));
+        Touch search = Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Find.EMPTY));
         search.setMaxWidth(VBox.USE_PREF_SIZE);
         Node below = model.tractor()
                 .map(tractor -> (Node) new Split(

@@ -7,7 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javafx.scene.paint.Color;
 import javafx.scene.text.Font;
 
 /**
@@ -20,6 +22,7 @@ public final class Theme {
     private static final List<String> SHEETS =
             List.of("type.css", "layout.css", "controls.css", "learn.css", "match.css", "quiz.css", "drawing.css");
     private static final Pattern MILLIMETRES = Pattern.compile("(-?\\d*\\.?\\d+)mm\\b");
+    private static final Pattern PAPER = Pattern.compile("-paper: (#[0-9a-f]{6});");
     private static final double ANY_SIZE = 12;
 
     private Theme() {}
@@ -35,6 +38,15 @@ public final class Theme {
                 throw new UncheckedIOException(e);
             }
         }
+    }
+
+    /** What the screen is filled with before anything is drawn on it. */
+    public static Color ground() {
+        Matcher paper = PAPER.matcher(read("tokens.css"));
+        if (!paper.find()) {
+            throw new IllegalStateException("the theme sets no -paper; set it in tokens.css");
+        }
+        return Color.web(paper.group(1));
     }
 
     /** The stylesheet for the scale, as an address that JavaFX takes. */

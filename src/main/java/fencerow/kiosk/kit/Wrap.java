@@ -3,6 +3,8 @@ package fencerow.kiosk.kit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -13,12 +15,24 @@ public final class Wrap extends Pane {
     private static final double GAP = 4;
 
     private final double gap;
+    private boolean oneRow;
 
     /** Arranges parts, from the left. */
     public Wrap(Scale scale, Collection<? extends Node> parts) {
         this.gap = scale.px(GAP);
         getStyleClass().add("wrap");
         getChildren().setAll(parts);
+    }
+
+    /** Only the first row is shown: what does not fit on it is left out. */
+    public Wrap oneRow() {
+        oneRow = true;
+        return this;
+    }
+
+    private List<Row> shown(double inner) {
+        List<Row> rows = rows(inner);
+        return oneRow && !rows.isEmpty() ? rows.subList(0, 1) : rows;
     }
 
     private record Row(List<Node> parts, List<Double> widths, double height) {}
@@ -92,7 +106,7 @@ public final class Wrap extends Pane {
         Insets insets = getInsets();
         double inner = width < 0 ? Double.MAX_VALUE : width - insets.getLeft() - insets.getRight();
         double height = insets.getTop() + insets.getBottom() - gap;
-        for (Row row : rows(inner)) {
+        for (Row row : shown(inner)) {
             height += row.height() + gap;
         }
         return Math.max(0, height);
@@ -101,7 +115,9 @@ public final class Wrap extends Pane {
     @Override
     protected void layoutChildren() {
         Insets insets = getInsets();
-        List<Row> rows = rows(getWidth() - insets.getLeft() - insets.getRight());
+        List<Row> rows = shown(getWidth() - insets.getLeft() - insets.getRight());
+        Set<Node> placed = rows.stream().flatMap(row -> row.parts().stream()).collect(Collectors.toSet());
+        getManagedChildren().forEach(part -> part.setVisible(placed.contains(part)));
         double whole = rows.stream().mapToDouble(Row::height).sum() + gap * Math.max(0, rows.size() - 1);
         double room = getHeight() - insets.getTop() - insets.getBottom();
         double y = insets.getTop() + Math.max(0, Math.rint((room - whole) / 2));

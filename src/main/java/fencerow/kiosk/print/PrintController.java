@@ -4,33 +4,49 @@ import fencerow.desk.Counter;
 import fencerow.kiosk.frame.Comfort;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.ListPrinter;
+import fencerow.kiosk.frame.ListPrinter.Printed;
 import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
+import fencerow.printing.PrintOutcome;
+import fencerow.printing.PrinterTrouble;
 import fencerow.visit.Visit;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
+import javafx.animation.PauseTransition;
 import javafx.scene.Node;
+import javafx.util.Duration;
 
-/** Prints the list, or saves it where there is no printer. */
+/** Prints the list, or saves it where there is no printer, and follows it until it is in the tray. */
 public final class PrintController implements Screen, PrintTouches {
     private static final System.Logger LOG = System.getLogger(PrintController.class.getName());
     private static final String PRINT = "print";
+    private static final String STATE = "printer-state";
+    private static final Duration BETWEEN_LOOKS = Duration.millis(700);
 
     private final Frame frame;
+    private final ListPrinter printer;
     private final PrintInteractor interactor;
     private final PrintView view;
-    private final boolean saves;
-    private boolean further;
+    private final PauseTransition nextLook = new PauseTransition(BETWEEN_LOOKS);
+    private final Set<ListPrinter.Part> extras = EnumSet.noneOf(ListPrinter.Part.class);
+    private Optional<PrinterTrouble> trouble = Optional.empty();
+    private Optional<PrintOutcome.Queued> job = Optional.empty();
+    private int pages;
+    private boolean begun;
     private List<String> lines = List.of();
 
     /** For the frame's visit. */
     public PrintController(Frame frame) {
+        boolean saves = frame.premises().settings().paper().printer().isEmpty();
         this.frame = frame;
-        this.interactor = new PrintInteractor(frame.premises().showroom(), frame.texts());
+        this.printer = frame.premises().printer();
+        this.interactor = new PrintInteractor(frame.premises().showroom(), frame.texts(), saves);
         this.view = new PrintView(frame, this);
-        this.saves = frame.premises().settings().paper().printer().isEmpty();
+        nextLook.setOnFinished(event -> look());
         again();
         frame.follow(frame.outlook(), this::tell);
     }
@@ -38,43 +54,98 @@ public final class PrintController implements Screen, PrintTouches {
     private void tell(Optional<Outlook> outlook) {
         outlook.ifPresent(known -> {
             lines = interactor.lines(known);
-            again();
+            showReady();
         });
     }
 
+    private void showReady() {
+        if (!begun) {
+            view.show(interactor.ready(frame.visit().get(), extras, lines, trouble));
+        }
+    }
+
     @Override
-    public void further() {
-        further = !further;
-        again();
+    public void wanted(ListPrinter.Part part) {
+        if (!extras.remove(part)) {
+            extras.add(part);
+        }
+        showReady();
     }
 
     @Override
     public void print() {
-        view.show(interactor.working(saves));
+        boolean saves = frame.premises().settings().paper().printer().isEmpty();
+        begin(interactor.working(saves), printer::print);
+    }
+
+    @Override
+    public void save() {
+        job.ifPresent(waiting -> frame.backRoom().work(STATE, () -> printer.cancel(waiting), outcome -> { },
+                this::failed));
+        begin(interactor.working(true), printer::save);
+    }
+
+    private interface Way {
+        Printed put(Visit visit, Comfort comfort, Set<ListPrinter.Part> parts) throws Exception;
+    }
+
+    private void begin(PrintModel working, Way way) {
+        begun = true;
+        job = Optional.empty();
+        nextLook.stop();
+        view.show(working);
         Visit visit = frame.visit().get();
         Comfort comfort = frame.comfort();
-        ListPrinter printer = frame.premises().printer();
-        Set<ListPrinter.Part> parts = PrintInteractor.parts(further);
-        frame.backRoom().work(PRINT, () -> printer.print(visit, comfort, parts),
-                this::printed, this::failed);
+        Set<ListPrinter.Part> parts = PrintInteractor.parts(extras);
+        work(() -> way.put(visit, comfort, parts));
+    }
+
+    private void work(Callable<Printed> work) {
+        frame.backRoom().work(PRINT, work, this::done, this::failed);
+    }
+
+    private void done(Printed printed) {
+        pages = printed.pages();
+        if (printed.outcome() instanceof PrintOutcome.Printed || printed.outcome() instanceof PrintOutcome.Saved) {
+            frame.counts().count(Counter.of(Counter.Kind.PRINTED, ""));
+        }
+        job = Optional.of(printed.outcome())
+                .filter(PrintOutcome.Queued.class::isInstance)
+                .map(PrintOutcome.Queued.class::cast);
+        view.show(interactor.printed(printed));
+        if (job.isPresent()) {
+            nextLook.playFromStart();
+        }
+    }
+
+    private void look() {
+        int known = pages;
+        job.ifPresent(queued -> work(() -> new Printed(printer.follow(queued), known)));
+    }
+
+    @Override
+    public void takeBack() {
+        nextLook.stop();
+        int known = pages;
+        job.ifPresent(queued -> work(() -> new Printed(printer.cancel(queued), known)));
     }
 
     /** Writes down what kind of failure it was, without a word of the shopper's. */
-    private void printed(ListPrinter.Printed printed) {
-        if (!(printed instanceof ListPrinter.Printed.NotNow)) {
-            frame.counts().count(Counter.of(Counter.Kind.PRINTED, ""));
-        }
-        view.show(interactor.printed(printed));
-    }
-
     private void failed(Throwable failure) {
         LOG.log(System.Logger.Level.ERROR, "a list could not be printed: " + failure.getClass().getName());
+        job = Optional.empty();
         view.show(interactor.broken());
     }
 
     @Override
     public void again() {
-        view.show(interactor.ready(further, saves, lines));
+        begun = false;
+        job = Optional.empty();
+        showReady();
+        frame.backRoom().work(STATE, printer::findTrouble, found -> {
+            trouble = found;
+            showReady();
+        }, this::failed);
     }
 
     @Override
@@ -90,6 +161,11 @@ public final class PrintController implements Screen, PrintTouches {
     @Override
     public void finish() {
         frame.startOver(new Place.Attract());
+    }
+
+    @Override
+    public void left() {
+        nextLook.stop();
     }
 
     @Override

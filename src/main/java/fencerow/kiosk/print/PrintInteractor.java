@@ -1,24 +1,34 @@
 package fencerow.kiosk.print;
 
 import fencerow.checklist.ChecklistLine;
-import fencerow.kiosk.frame.ListPrinter;
+import fencerow.kiosk.frame.ListPrinter.Part;
+import fencerow.kiosk.frame.ListPrinter.Printed;
 import fencerow.kiosk.frame.Outlook;
+import fencerow.printing.PrintOutcome;
+import fencerow.printing.PrinterTrouble;
+import fencerow.quiz.Outcome;
 import fencerow.visit.Showroom;
+import fencerow.visit.Visit;
 import fencerow.wording.Labels;
 import fencerow.wording.Texts;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Puts the states of printing into words. */
 final class PrintInteractor {
     private final Showroom showroom;
     private final Texts texts;
+    private final boolean saves;
 
-    PrintInteractor(Showroom showroom, Texts texts) {
+    /** @param saves whether there is no printer, so that pages are saved */
+    PrintInteractor(Showroom showroom, Texts texts, boolean saves) {
         this.showroom = showroom;
         this.texts = texts;
+        this.saves = saves;
     }
 
     /** What page one will hold. */
@@ -30,37 +40,63 @@ final class PrintInteractor {
                 .toList();
     }
 
-    PrintModel.Ready ready(boolean further, boolean saves, List<String> lines) {
-        return new PrintModel.Ready(further, saves, texts.get("paper.title"), lines);
-    }
-
-    static Set<ListPrinter.Part> parts(boolean further) {
-        return further ? EnumSet.allOf(ListPrinter.Part.class) : EnumSet.of(ListPrinter.Part.LIST);
-    }
-
-    PrintModel.Working working(boolean saves) {
-        return new PrintModel.Working(say(saves ? "saving" : "printing", Map.of()));
-    }
-
-    PrintModel printed(ListPrinter.Printed printed) {
-        if (printed instanceof ListPrinter.Printed.OnPaper paper) {
-            return new PrintModel.Done(say("on-paper", Map.of("pages", paper.pages())), say("take-it", Map.of()));
+    /** What may be had beside the list: the explanations only by who had something wrong. */
+    PrintModel.Ready ready(Visit visit, Set<Part> extras, List<String> lines, Optional<PrinterTrouble> trouble) {
+        List<PrintModel.Extra> more = new ArrayList<>();
+        for (Part part : EnumSet.complementOf(EnumSet.of(Part.LIST))) {
+            if (part != Part.EXPLANATIONS || hasMistakes(visit)) {
+                more.add(new PrintModel.Extra(part, say("extra." + part.id() + ".name", Map.of()),
+                        say("extra." + part.id() + ".hint", Map.of()), extras.contains(part)));
+            }
         }
-        if (printed instanceof ListPrinter.Printed.Saved saved) {
-            return new PrintModel.Done(say("saved", Map.of("pages", saved.pages())),
-                    say("ask-for-it", Map.of("name", saved.fileName())));
+        return new PrintModel.Ready(saves, more, texts.get("paper.title"), lines, trouble.map(this::notice));
+    }
+
+    private boolean hasMistakes(Visit visit) {
+        return showroom.quiz().outcomes(visit.beliefs()).containsValue(Outcome.WRONG);
+    }
+
+    private String notice(PrinterTrouble trouble) {
+        PrintOutcome outcome = new PrintOutcome.Failed(trouble);
+        return outcome.says(texts) + " " + outcome.todo(texts);
+    }
+
+    /** The list, and what else is wanted. */
+    static Set<Part> parts(Set<Part> extras) {
+        EnumSet<Part> parts = EnumSet.of(Part.LIST);
+        parts.addAll(extras);
+        return parts;
+    }
+
+    PrintModel.Working working(boolean saving) {
+        return new PrintModel.Working(say(saving ? "saving" : "printing", Map.of()), say("wait", Map.of()));
+    }
+
+    /** How it stands now, with a way on whatever it is. */
+    PrintModel printed(Printed printed) {
+        PrintOutcome outcome = printed.outcome();
+        if (outcome instanceof PrintOutcome.Queued queued) {
+            return queued.waitsFor().filter(PrinterTrouble::stops).isPresent()
+                    ? new PrintModel.Waiting(outcome.says(texts), outcome.todo(texts))
+                    : new PrintModel.Working(outcome.says(texts), outcome.todo(texts));
         }
-        ListPrinter.Printed.NotNow notNow = (ListPrinter.Printed.NotNow) printed;
-        return failed(notNow.reason().id());
+        if (outcome instanceof PrintOutcome.Printed) {
+            return new PrintModel.Done(say("on-paper", Map.of("pages", printed.pages())), say("take-it", Map.of()));
+        }
+        if (outcome instanceof PrintOutcome.Saved saved) {
+            return new PrintModel.Done(say("saved", Map.of("pages", printed.pages())),
+                    say("ask-for-it", Map.of("name", saved.file().getFileName().toString())));
+        }
+        if (outcome.isDone()) {
+            return new PrintModel.Done(outcome.says(texts), outcome.todo(texts));
+        }
+        boolean canSave = !saves && !(outcome instanceof PrintOutcome.TooMany);
+        return new PrintModel.Failed(outcome.says(texts), outcome.todo(texts), canSave);
     }
 
     /** Something went wrong that the printer did not tell of. */
     PrintModel.Failed broken() {
-        return failed("broken");
-    }
-
-    private PrintModel.Failed failed(String reason) {
-        return new PrintModel.Failed(say("not-now." + reason, Map.of()), say("way-out", Map.of()));
+        return new PrintModel.Failed(say("broken", Map.of()), say("way-out", Map.of()), false);
     }
 
     private String say(String key, Map<String, ?> words) {

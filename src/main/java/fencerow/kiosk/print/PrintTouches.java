@@ -1,10 +1,16 @@
 package fencerow.kiosk.print;
 
+import fencerow.kiosk.frame.ListPrinter;
+
 /** What the shopper touched while printing. */
 interface PrintTouches {
-    void further();
+    void wanted(ListPrinter.Part part);
 
     void print();
+
+    void save();
+
+    void takeBack();
 
     void again();
 

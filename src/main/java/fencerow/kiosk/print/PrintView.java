@@ -9,7 +9,9 @@ import fencerow.kiosk.kit.Page;
 import fencerow.kiosk.kit.PaperSketch;
 import fencerow.kiosk.kit.Split;
 import fencerow.kiosk.kit.Styles;
+import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -38,27 +40,44 @@ final class PrintView {
         if (model instanceof PrintModel.Ready ready) {
             showReady(ready);
         } else if (model instanceof PrintModel.Working working) {
-            page.show(notice(Icon.PRINT, working.words(), frame.say("print.wait")));
-            page.showFoot(frame.scale(), List.of(), List.of());
+            show(Icon.PRINT, working.words(), working.what(), List.of(), List.of());
+        } else if (model instanceof PrintModel.Waiting waiting) {
+            show(Icon.CAUTION, waiting.words(), waiting.what(),
+                    List.of(Buttons.secondary(Icon.CLOSE, frame.say("print.take-back"), touches::takeBack)),
+                    List.of(saveInstead()));
         } else if (model instanceof PrintModel.Done done) {
-            page.show(notice(Icon.CHECK, done.words(), done.what()));
-            page.showFoot(frame.scale(),
+            show(Icon.CHECK, done.words(), done.what(),
                     List.of(Buttons.secondary(Icon.FIT, frame.say("ask.results"), touches::results)),
                     List.of(Buttons.primary(Icon.START_OVER, frame.say("print.finish"), touches::finish)));
         } else if (model instanceof PrintModel.Failed failed) {
-            page.show(notice(Icon.CAUTION, failed.words(), failed.what()));
-            page.showFoot(frame.scale(),
-                    List.of(Buttons.secondary(Icon.LIST, frame.say("print.back"), touches::list)),
+            List<Touch> back = new ArrayList<>();
+            back.add(Buttons.secondary(Icon.LIST, frame.say("print.back"), touches::list));
+            if (failed.canSave()) {
+                back.add(saveInstead());
+            }
+            show(Icon.CAUTION, failed.words(), failed.what(), back,
                     List.of(Buttons.primary(Icon.PRINT, frame.say("print.again"), touches::again)));
         }
     }
 
+    private Touch saveInstead() {
+        return Buttons.secondary(Icon.LIST, frame.say("print.save-instead"), touches::save);
+    }
+
+    private void show(Icon icon, String words, String what, List<Touch> back, List<Touch> on) {
+        page.show(notice(icon, words, what));
+        page.showFoot(frame.scale(), back, on);
+    }
+
     private void showReady(PrintModel.Ready ready) {
-        VBox words = Boxes.loose(
-                Words.lead(frame.say(ready.saves() ? "print.will-save" : "print.will-print")),
-                ChoiceTile.several(frame.say("print.further"), Optional.of(frame.say("print.further-hint")),
-                        ready.further(), touches::further),
-                Words.small(frame.say("print.private")));
+        VBox words = Boxes.loose(Words.lead(frame.say(ready.saves() ? "print.will-save" : "print.will-print")));
+        ready.notice().ifPresent(notice -> words.getChildren().add(
+                Boxes.card(Boxes.row(Icon.CAUTION.node(), Boxes.growing(Words.body(notice))))));
+        VBox extras = Boxes.stack(Words.subheading(frame.say("print.more")));
+        ready.more().forEach(extra -> extras.getChildren().add(ChoiceTile.several(
+                extra.words(), Optional.of(extra.hint()), extra.chosen(), () -> touches.wanted(extra.part()))));
+        words.getChildren().addAll(
+                extras, Words.small(frame.say(ready.saves() ? "print.private-saved" : "print.private")));
         page.show(new Split(frame.scale(), words, WORDS_EMS,
                 new PaperSketch(ready.heading(), ready.lines()), PAPER_EMS));
         page.showFoot(frame.scale(),

@@ -3,10 +3,8 @@ package fencerow.kiosk.topics;
 import fencerow.explainers.Explainer;
 import fencerow.explainers.Library;
 import fencerow.kiosk.frame.Place;
-import fencerow.kiosk.frame.Search;
 import fencerow.kiosk.topics.TopicsModel.Card;
 import fencerow.kiosk.topics.TopicsModel.Shelf;
-import fencerow.kiosk.topics.TopicsModel.Target;
 import fencerow.stock.Catalogue;
 import fencerow.terms.Feature;
 import fencerow.terms.FeatureId;
@@ -18,32 +16,28 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Knows which topics lie where, and what to list for what is typed. */
+/** Knows which topics lie where. */
 final class TopicsInteractor {
-    private static final int MOST_HITS = 24;
-
     private final Catalogue catalogue;
     private final Library library;
     private final Texts texts;
-    private final Search search;
 
-    TopicsInteractor(Catalogue catalogue, Library library, Texts texts, Search search) {
+    TopicsInteractor(Catalogue catalogue, Library library, Texts texts) {
         this.catalogue = catalogue;
         this.library = library;
         this.texts = texts;
-        this.search = search;
     }
 
     /** The core topics, then the stops that have topics, in walk-around order. */
-    List<Shelf> shelves(Optional<Stop> chosen, boolean searching) {
+    List<Shelf> shelves(Optional<Stop> chosen) {
         List<Shelf> shelves = new ArrayList<>();
-        shelves.add(new Shelf("", texts.get("kiosk.topics.core"), chosen.isEmpty() && !searching, Place.Topics.FIRST));
+        shelves.add(new Shelf("", texts.get("kiosk.topics.core"), chosen.isEmpty(), Place.Topics.FIRST));
         int number = 1;
         for (Stop stop : Stop.values()) {
             if (library.explainers().stream().anyMatch(each -> each.stop() == stop)) {
-                boolean here = chosen.equals(Optional.of(stop)) && !searching;
+                boolean here = chosen.equals(Optional.of(stop));
                 shelves.add(new Shelf(Integer.toString(number), texts.get("stop." + stop.id()), here,
-                        new Place.Topics(Optional.of(stop), Optional.empty(), 0)));
+                        new Place.Topics(Optional.of(stop), 0)));
                 number++;
             }
         }
@@ -65,20 +59,6 @@ final class TopicsInteractor {
     }
 
     private static Card card(Explainer explainer) {
-        return new Card(explainer.title(), explainer.summary(), new Target.Topic(explainer.topic()));
-    }
-
-    /** What is found for the words typed; empty as long as nothing is typed. Called in the background. */
-    List<Card> found(String language, String query) {
-        if (query.isBlank()) {
-            return List.of();
-        }
-        return search.find(language, query).stream()
-                .limit(MOST_HITS)
-                .map(hit -> new Card(hit.title(), hit.excerpt(), switch (hit.kind()) {
-                    case TOPIC -> new Target.Topic(new TopicId(hit.id()));
-                    case WORD -> new Target.Word(hit.id());
-                }))
-                .toList();
+        return new Card(explainer.title(), explainer.summary(), explainer.topic());
     }
 }

@@ -20,7 +20,7 @@ public final class UnitController implements Screen {
     public UnitController(Frame frame, Place.UnitSheet place) {
         this.frame = frame;
         this.place = place;
-        this.interactor = new UnitInteractor(frame.premises().showroom(), frame.phrases());
+        this.interactor = new UnitInteractor(frame.premises().showroom(), frame.library(), frame.phrases());
         this.view = new UnitView(frame, place.scroll(), frame::go,
                 () -> frame.change(visit -> visit.togglePin(place.unit())));
         view.showWorking();

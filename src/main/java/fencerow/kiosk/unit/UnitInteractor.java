@@ -1,5 +1,6 @@
 package fencerow.kiosk.unit;
 
+import fencerow.explainers.Library;
 import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.matching.MatchWords;
 import fencerow.match.Finding;
@@ -39,12 +40,14 @@ final class UnitInteractor {
     private final Phrases phrases;
     private final Texts texts;
     private final MatchWords words;
+    private final UnitDrawing drawing;
 
-    UnitInteractor(Showroom showroom, Phrases phrases) {
+    UnitInteractor(Showroom showroom, Library library, Phrases phrases) {
         this.showroom = showroom;
         this.phrases = phrases;
         this.texts = phrases.texts();
         this.words = new MatchWords(showroom, phrases);
+        this.drawing = new UnitDrawing(showroom.catalogue(), library, phrases);
     }
 
     /** The unit as it stands in the outlook; empty if it is not there any more. */
@@ -60,7 +63,8 @@ final class UnitInteractor {
         Visit visit = outlook.visit();
         return new UnitModel(words.wholeCard(match, ranking, visit),
                 texts.get("verdict." + match.verdict().id() + ".says"), Bill.of(match, phrases), notes(match),
-                match.findPlan().map(plan -> plan(plan, match)), causes(match, ranking), figures(match),
+                match.findPlan().map(plan -> plan(plan, match)), causes(match, ranking), drawing.of(match.unit()),
+                figures(match),
                 stops(match, outlook), cautions(ranking));
     }
 

@@ -1,10 +1,13 @@
 package fencerow.kiosk.unit;
 
+import fencerow.explainers.Drawing;
+import fencerow.kiosk.kit.PartMark;
 import fencerow.kiosk.kit.Sign;
 import fencerow.kiosk.matching.UnitCard;
 import fencerow.terms.TopicId;
 import fencerow.wording.Bill;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,6 +19,7 @@ import java.util.Optional;
  * @param notes    about the price
  * @param plan     how it is made ready, where it can be
  * @param causes   why it cannot, where it cannot
+ * @param drawing  the drawn tractor with what is on this one; empty where none is shipped
  * @param figures  its data sheet
  * @param stops    what is on it, in walk-around order
  * @param cautions of the work it is to do
@@ -27,6 +31,7 @@ record UnitModel(
         List<String> notes,
         Optional<PlanPart> plan,
         List<String> causes,
+        Optional<Drawn> drawing,
         List<Bill.Line> figures,
         List<StopPart> stops,
         List<String> cautions) {
@@ -37,6 +42,30 @@ record UnitModel(
         stops = List.copyOf(stops);
         cautions = List.copyOf(cautions);
     }
+
+    /**
+     * The drawn tractor.
+     *
+     * @param alternative what it shows, in words
+     * @param parts       the name of each part that is a feature, with how it stands, by its topic
+     * @param marks       how each of them is picked out
+     * @param legend      what the ways of picking out mean, those that occur
+     */
+    record Drawn(
+            Drawing drawing,
+            String alternative,
+            Map<String, String> parts,
+            Map<String, PartMark> marks,
+            List<LegendLine> legend) {
+        Drawn {
+            parts = Map.copyOf(parts);
+            marks = Map.copyOf(marks);
+            legend = List.copyOf(legend);
+        }
+    }
+
+    /** One way of picking out, and what it means. */
+    record LegendLine(PartMark mark, String words) {}
 
     /**
      * How it is made ready.

@@ -6,9 +6,11 @@ import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.CautionBox;
 import fencerow.kiosk.kit.Columns;
+import fencerow.kiosk.kit.DrawingPane;
 import fencerow.kiosk.kit.Ends;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Ledger;
+import fencerow.kiosk.kit.MarkSample;
 import fencerow.kiosk.kit.Page;
 import fencerow.kiosk.kit.Remark;
 import fencerow.kiosk.kit.Sign;
@@ -17,6 +19,7 @@ import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.kiosk.matching.MatchParts;
 import fencerow.kiosk.matching.UnitCard;
+import fencerow.terms.TopicId;
 import fencerow.wording.Bill;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +34,10 @@ final class UnitView {
     private static final double MAIN_EMS = 30;
     private static final double SIDE_EMS = 22;
     private static final double STOP_EMS = 17;
+    private static final double DRAWING_EMS = 26;
+    private static final double LEGEND_EMS = 15;
+    private static final double TRACTOR_MILLIMETRES = 260;
+    private static final double LEAST_PART_MILLIMETRES = 15;
 
     private final Frame frame;
     private final Consumer<Place> go;
@@ -62,8 +69,9 @@ final class UnitView {
         UnitCard card = model.card();
         VBox all = Boxes.loose(
                 Boxes.stack(parts.head(card), parts.bar(card), Words.lead(model.says())),
-                new Split(frame.scale(), main(model), MAIN_EMS, side(model), SIDE_EMS),
-                walk(model));
+                new Split(frame.scale(), main(model), MAIN_EMS, side(model), SIDE_EMS));
+        model.drawing().ifPresent(drawn -> all.getChildren().add(drawing(drawn)));
+        all.getChildren().add(walk(model));
         if (!model.cautions().isEmpty()) {
             all.getChildren().add(new CautionBox(frame.say("unit.cautions"), model.cautions()));
         }
@@ -120,6 +128,20 @@ final class UnitView {
         return Boxes.stack(
                 Boxes.card(Words.heading(frame.say("unit.price")), bill),
                 Boxes.card(Words.heading(frame.say("unit.figures")), figures));
+    }
+
+    private Node drawing(UnitModel.Drawn drawn) {
+        DrawingPane pane = new DrawingPane(drawn.drawing(), drawn.alternative())
+                .touchable(drawn.parts(), frame.scale().px(LEAST_PART_MILLIMETRES),
+                        part -> go.accept(Place.Topic.of(new TopicId(part))));
+        pane.mark(drawn.marks());
+        pane.setMaxWidth(frame.scale().px(TRACTOR_MILLIMETRES));
+        List<Node> legend = new ArrayList<>();
+        for (UnitModel.LegendLine line : drawn.legend()) {
+            legend.add(Boxes.row(new MarkSample(line.mark()), Words.body(line.words())));
+        }
+        return Boxes.card(Words.heading(drawn.alternative()),
+                new Split(frame.scale(), pane, DRAWING_EMS, Boxes.stack(legend), LEGEND_EMS));
     }
 
     private Node walk(UnitModel model) {

@@ -1,0 +1,141 @@
+package fencerow.kiosk.find;
+
+import fencerow.kiosk.find.FindModel.Card;
+import fencerow.kiosk.find.FindModel.Found;
+import fencerow.kiosk.find.FindModel.KindChip;
+import fencerow.kiosk.find.FindModel.Target;
+import fencerow.kiosk.frame.Search;
+import fencerow.search.Hit;
+import fencerow.search.Intent;
+import fencerow.search.Kind;
+import fencerow.search.Marked;
+import fencerow.search.Query;
+import fencerow.search.Results;
+import fencerow.search.Tag;
+import fencerow.stock.Unit;
+import fencerow.terms.Fact;
+import fencerow.terms.Feature;
+import fencerow.terms.TopicId;
+import fencerow.visit.Showroom;
+import fencerow.visit.Visit;
+import fencerow.wording.Labels;
+import fencerow.wording.Phrases;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Knows what to look for on behalf of this shopper, and how to show what was found. */
+final class FindInteractor {
+    private static final int MOST_HITS = 24;
+    /** How much more a hit counts that is about a job the shopper wants done. */
+    private static final double OWN_JOB = 1.25;
+    /** How much more a hit counts that is about equipment of a unit the shopper has pinned. */
+    private static final double OWN_UNIT = 1.1;
+
+    private final Showroom showroom;
+    private final Phrases phrases;
+    private final Search search;
+
+    FindInteractor(Showroom showroom, Phrases phrases, Search search) {
+        this.showroom = showroom;
+        this.phrases = phrases;
+        this.search = search;
+    }
+
+    /** What is found for the words typed. Called in the background. */
+    Found found(String typed, Optional<Kind> kind, Visit visit) {
+        if (typed.isBlank()) {
+            return new Found(Optional.of(say("type", Map.of())), Optional.empty(), Optional.empty(), List.of(),
+                    List.of(), List.of(), false);
+        }
+        Query query = Query.of(typed, phrases.texts().language())
+                .withFavoured(favoured(visit))
+                .withLimit(MOST_HITS);
+        Results all = search.find(query);
+        Optional<Kind> narrowed = kind.filter(each -> !all.of(each).isEmpty());
+        Results shown = narrowed.isEmpty() ? all : search.find(query.withKinds(Set.of(narrowed.get())));
+        boolean nothing = all.hits().isEmpty();
+        return new Found(
+                nothing ? Optional.of(say("nothing", Map.of("words", typed.strip()))) : Optional.empty(),
+                all.didYouMean(),
+                understood(all.intent()),
+                kinds(all, narrowed),
+                all.completions(),
+                cards(nothing ? all.nearest() : shown.hits()),
+                nothing);
+    }
+
+    private Map<Tag, Double> favoured(Visit visit) {
+        Map<Tag, Double> favoured = new HashMap<>();
+        showroom.needs(visit).musts().stream()
+                .flatMap(must -> must.why().job().stream())
+                .forEach(job -> favoured.put(Tag.job(job), OWN_JOB));
+        for (Unit unit : showroom.units()) {
+            if (visit.pinned().contains(unit.id())) {
+                showroom.catalogue().features().stream()
+                        .filter(feature -> unit.fact(feature.id()) instanceof Fact.Fitted)
+                        .map(Feature::id)
+                        .forEach(id -> favoured.put(Tag.topic(new TopicId(id.value())), OWN_UNIT));
+            }
+        }
+        return favoured;
+    }
+
+    /** What was read out of the words about equipment and price, so that the shopper sees why these units are here. */
+    private Optional<String> understood(Intent intent) {
+        if (intent.isNone()) {
+            return Optional.empty();
+        }
+        var labels = new Labels(phrases.texts());
+        List<String> parts = new ArrayList<>();
+        intent.equipment().forEach(any -> parts.add(any.stream()
+                .sorted()
+                .map(labels::feature)
+                .collect(Collectors.joining(" / "))));
+        intent.atLeast().ifPresent(low -> parts.add(say("at-least", Map.of("amount", phrases.money(low)))));
+        intent.atMost().ifPresent(high -> parts.add(say("at-most", Map.of("amount", phrases.money(high)))));
+        return Optional.of(say("understood", Map.of("what", phrases.list(parts))));
+    }
+
+    private List<KindChip> kinds(Results results, Optional<Kind> chosen) {
+        if (results.groups().size() < 2) {
+            return List.of();
+        }
+        int sum = results.groups().stream().mapToInt(Results.Group::count).sum();
+        List<KindChip> chips = new ArrayList<>();
+        chips.add(new KindChip(Optional.empty(), say("all", Map.of("count", sum)), chosen.isEmpty()));
+        results.groups().forEach(group -> chips.add(new KindChip(
+                Optional.of(group.kind()),
+                say("kinds." + group.kind().id(), Map.of("count", group.count())),
+                chosen.equals(Optional.of(group.kind())))));
+        return chips;
+    }
+
+    private List<Card> cards(List<Hit> hits) {
+        return hits.stream()
+                .map(hit -> new Card(say("kind." + hit.kind().id(), Map.of()), hit.title(), text(hit),
+                        new Target(hit.kind(), hit.id())))
+                .toList();
+    }
+
+    /** Of a unit its price: its equipment would fill the card. */
+    private Marked text(Hit hit) {
+        if (hit.kind() != Kind.UNIT) {
+            return hit.excerpt();
+        }
+        return showroom.units().stream()
+                .filter(unit -> unit.id().value().equals(hit.id()))
+                .findFirst()
+                .map(unit -> Marked.plain(
+                        say("asking", Map.of("amount", phrases.money(unit.price().asking())))))
+                .orElse(hit.excerpt());
+    }
+
+    private String say(String key, Map<String, ?> words) {
+        return phrases.texts().get("kiosk.find." + key, words);
+    }
+}

@@ -1,0 +1,184 @@
+package fencerow.kiosk.find;
+
+import fencerow.kiosk.find.FindModel.Card;
+import fencerow.kiosk.find.FindModel.Found;
+import fencerow.kiosk.find.FindModel.Target;
+import fencerow.kiosk.frame.Frame;
+import fencerow.kiosk.kit.Boxes;
+import fencerow.kiosk.kit.Buttons;
+import fencerow.kiosk.kit.Column;
+import fencerow.kiosk.kit.Columns;
+import fencerow.kiosk.kit.Icon;
+import fencerow.kiosk.kit.Keyboard;
+import fencerow.kiosk.kit.Paragraph;
+import fencerow.kiosk.kit.Styles;
+import fencerow.kiosk.kit.Touch;
+import fencerow.kiosk.kit.Words;
+import fencerow.kiosk.kit.Wrap;
+import fencerow.search.Kind;
+import fencerow.search.Marked;
+import java.util.Map;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/** Draws the field, what is found, what the words may become, and the keyboard. */
+final class FindView {
+    private static final double CARD_EMS = 15;
+    private static final int MOST_COLUMNS = 3;
+
+    private final FindModel model;
+    private final Frame frame;
+    private final Touches touches;
+    private final StackPane list = new StackPane();
+    private final StackPane completions = new StackPane();
+    private final Node node;
+    private Column column;
+    private double nextPosition;
+
+    /** What can be touched. */
+    interface Touches {
+        void card(Target target);
+
+        void kind(Optional<Kind> kind);
+
+        void words(String words);
+
+        void typed(String letter);
+
+        void backspace();
+
+        void close();
+
+        void tractor();
+    }
+
+    FindView(FindModel model, Frame frame, double position, Touches touches) {
+        this.model = model;
+        this.frame = frame;
+        this.touches = touches;
+        this.nextPosition = position;
+        this.column = column(Boxes.stack());
+        this.node = page();
+        // So that a plugged-in keyboard types here at once.
+        node.sceneProperty().subscribe(scene -> {
+            if (scene != null) {
+                node.requestFocus();
+            }
+        });
+        frame.follow(model.found(), this::show);
+    }
+
+    Node node() {
+        return node;
+    }
+
+    Touches touches() {
+        return touches;
+    }
+
+    double position() {
+        return column.position();
+    }
+
+    private Column column(Node content) {
+        return new Column(frame.scale(), content, nextPosition, frame.say("column.up"), frame.say("column.down"));
+    }
+
+    private Node page() {
+        Label typed = Words.of("field-words", "");
+        typed.textProperty().bind(model.query());
+        StackPane caret = new StackPane();
+        caret.getStyleClass().add("caret");
+        HBox line = new HBox(Icon.SEARCH.node(), typed, caret);
+        line.getStyleClass().add("field-row");
+        StackPane field = new StackPane(line);
+        field.getStyleClass().addAll(Styles.FIELD, "typing");
+        HBox top = Boxes.row(Boxes.growing(field),
+                Buttons.secondary(Icon.CLOSE, frame.say("find.close"), touches::close));
+        Keyboard keyboard = new Keyboard(frame.scale(),
+                new Keyboard.Names(frame.say("keyboard.letters"), frame.say("keyboard.further"),
+                        frame.say("keyboard.space"), frame.say("keyboard.backspace")),
+                touches::typed, touches::backspace);
+        return frame.isLandscape()
+                ? beside(top, keyboard)
+                : Boxes.stack(top, Boxes.growing(list), completions, keyboard);
+    }
+
+    /** Where the screen is wide, the keys stand beside the list, so that both have room. */
+    private Node beside(Node top, Keyboard keyboard) {
+        VBox right = Boxes.stack(Boxes.filler(), completions, keyboard);
+        right.setMinWidth(keyboard.prefWidth(-1));
+        right.setMaxWidth(keyboard.prefWidth(-1));
+        HBox below = new HBox(Boxes.growing(list), right);
+        below.getStyleClass().add("list-and-keys");
+        return Boxes.stack(top, Boxes.growing(below));
+    }
+
+    private void show(Found found) {
+        VBox page = Boxes.stack();
+        found.note().ifPresent(note -> page.getChildren().add(Words.lead(note)));
+        found.didYouMean().ifPresent(right -> page.getChildren().add(left(Buttons.secondary(Icon.SEARCH,
+                frame.say("find.did-you-mean", Map.of("words", right)), () -> touches.words(right)))));
+        found.understood().ifPresent(what -> page.getChildren().add(Words.body(what)));
+        if (!found.kinds().isEmpty()) {
+            page.getChildren().add(new Wrap(frame.scale(), found.kinds().stream().map(this::chip).toList()));
+        }
+        if (found.deadEnd()) {
+            page.getChildren().add(left(
+                    Buttons.secondary(Icon.HOME, frame.say("find.tractor"), touches::tractor)));
+        }
+        page.getChildren().add(new Columns(frame.scale(), CARD_EMS, MOST_COLUMNS,
+                found.cards().stream().map(this::card).toList()));
+        column = column(page);
+        nextPosition = 0;
+        list.getChildren().setAll(column);
+        Wrap words = new Wrap(frame.scale(), found.completions().stream().map(this::completion).toList());
+        completions.getChildren().setAll(frame.isLandscape() ? words : words.oneRow());
+    }
+
+    private static HBox left(Node part) {
+        return Boxes.row(part);
+    }
+
+    private Touch chip(FindModel.KindChip chip) {
+        Touch touch = new Touch(chip.words(), Words.of("button-words", chip.words()), () -> touches.kind(chip.kind()))
+                .styled("chip", "kind-chip");
+        touch.select(chip.chosen());
+        return touch;
+    }
+
+    private Touch completion(String words) {
+        return new Touch(words, Words.of("button-words", words), () -> touches.words(words)).styled("chip");
+    }
+
+    private Touch card(Card card) {
+        VBox words = Boxes.tight(
+                Words.of("card-kind", card.kind()),
+                marked(card.title(), Styles.SUBHEADING),
+                marked(card.text(), Styles.SMALL));
+        words.setAlignment(Pos.TOP_LEFT);
+        return new Touch(card.title().words() + ". " + card.text().words(), words, () -> touches.card(card.target()))
+                .styled(Styles.CARD, "topic");
+    }
+
+    private Paragraph marked(Marked marked, String style) {
+        Paragraph paragraph = new Paragraph(frame.scale(), style);
+        int at = 0;
+        for (Marked.Span span : marked.spans()) {
+            if (span.from() > at) {
+                paragraph.add(marked.words().substring(at, span.from()), "plain");
+            }
+            paragraph.add(marked.words().substring(span.from(), span.to()), "looked-for");
+            at = span.to();
+        }
+        if (at < marked.words().length()) {
+            paragraph.add(marked.words().substring(at), "plain");
+        }
+        return paragraph;
+    }
+}

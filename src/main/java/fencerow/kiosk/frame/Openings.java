@@ -1,0 +1,12 @@
+package fencerow.kiosk.frame;
+
+import java.util.Optional;
+
+/** Where what is shown comes from, at the start and later. Called in the background; for any thread. */
+public interface Openings {
+    /** What there is to show now; takes a while. */
+    Opening open();
+
+    /** What there is to show instead, if it has changed since and is at rest; takes a while only then. */
+    Optional<Opening> findNewer();
+}

@@ -1,0 +1,263 @@
+package fencerow.match;
+
+import fencerow.needs.Needs;
+import fencerow.needs.Requirement;
+import fencerow.stock.AddOn;
+import fencerow.stock.Item;
+import fencerow.terms.Amount;
+import fencerow.terms.CapabilityId;
+import fencerow.terms.Demand;
+import fencerow.terms.Effect;
+import fencerow.terms.Feature;
+import fencerow.terms.Relation;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * One shopper's needs laid out as numbers by all that does not depend on the machine: one row for each condition, one
+ * column for each helpful item. Made once for all units. Immutable.
+ */
+final class Layout {
+    private final Index index;
+    private final Needs needs;
+    private final int[] places;
+    private final List<Item> items;
+    private final List<Helpful.Condition> conditions;
+    private final boolean[] least;
+    private final boolean[] max;
+    private final boolean[] varies;
+    private final long[] asked;
+    private final int[] capability;
+    private final List<Optional<Feature>> limited;
+    private final List<List<Integer>> rowsOf = new ArrayList<>();
+    private final List<Sparse> given;
+    private final Setup setup;
+    private final Links links;
+    private final int[] features;
+    private final List<List<List<Sparse>>> raw;
+    private final List<List<Optional<Contribution>>> contributions;
+
+    Layout(Lot lot, Needs needs) {
+        this.index = lot.index();
+        this.needs = needs;
+        Helpful helpful = Helpful.of(index, needs);
+        this.places = helpful.items().stream().mapToInt(Integer::intValue).toArray();
+        this.items = helpful.items().stream().map(index.items()::get).toList();
+        this.conditions = helpful.conditions();
+        List<Demand> demands = conditions.stream().map(Helpful.Condition::demand).toList();
+        int rows = 0;
+        for (Requirement requirement : needs.requirements()) {
+            int last = rows + requirement.demands().size();
+            rowsOf.add(IntStream.range(rows, last).boxed().toList());
+            rows = last;
+        }
+        this.least = new boolean[demands.size()];
+        this.max = new boolean[demands.size()];
+        this.varies = new boolean[demands.size()];
+        this.asked = new long[demands.size()];
+        this.capability = new int[demands.size()];
+        for (int c = 0; c < max.length; c++) {
+            Demand demand = demands.get(c);
+            least[c] = demand.relation() == Relation.AT_LEAST;
+            max[c] = index.measures().isMax(demand.of());
+            capability[c] = index.numberOf(demand.of());
+            Optional<Amount> same = Levels.findOnAny(demand.threshold());
+            varies[c] = same.isEmpty();
+            asked[c] = same.map(Amount::steps).orElse(1L);
+        }
+        this.limited = conditions.stream()
+                .map(each -> each.isFeatureLimit() ? index.findFeature(each.demand().of()) : Optional.<Feature>empty())
+                .toList();
+        this.given = conditions.stream().map(this::raw).toList();
+        this.setup = new Setup(
+                new Setup.Items(new long[places.length], new int[places.length], minutes(), excludes()),
+                IntStream.range(0, max.length)
+                        .mapToObj(c -> row(c, asked[c]))
+                        .toList());
+        this.links = Links.of(places.length, setup.rows());
+        this.features = index.featuresTouching(demands.stream().map(Demand::of).collect(Collectors.toSet()));
+        Map<CapabilityId, List<Integer>> asking = new HashMap<>();
+        for (int c = 0; c < max.length; c++) {
+            asking.computeIfAbsent(demands.get(c).of(), of -> new ArrayList<>()).add(c);
+        }
+        this.raw = IntStream.of(features)
+                .mapToObj(f -> lot.effects(f).stream()
+                        .map(open -> open.stream().map(effects -> raw(effects, asking)).toList())
+                        .toList())
+                .toList();
+        this.contributions = raw.stream()
+                .map(facts -> facts.stream().map(this::sameOnAll).toList())
+                .toList();
+    }
+
+    private int[] minutes() {
+        return items.stream()
+                .mapToInt(item -> item instanceof AddOn addOn ? addOn.fitting().minutes() : 0)
+                .toArray();
+    }
+
+    private int[][] excludes() {
+        return IntStream.of(places)
+                .mapToObj(place -> index.excludes(place).stream()
+                        .mapToInt(this::columnOf)
+                        .filter(column -> column >= 0)
+                        .toArray())
+                .toArray(int[][]::new);
+    }
+
+    private int columnOf(int place) {
+        return Math.max(-1, Arrays.binarySearch(places, place));
+    }
+
+    /** For each item what one piece comes to for the condition, in steps. */
+    private Sparse raw(Helpful.Condition condition) {
+        long[] all = new long[places.length];
+        if (condition.role() != Setup.Role.WISH) {
+            for (int place : index.itemsTouching(condition.demand().of())) {
+                int column = columnOf(place);
+                if (column >= 0) {
+                    all[column] = index.raw(place, condition.demand());
+                }
+            }
+        }
+        return Sparse.of(all);
+    }
+
+    /** The row of a condition, given what is asked in steps. */
+    Setup.Row row(int c, long asked) {
+        Sparse gives = given.get(c);
+        Sparse change = Sparse.at(gives.places(), item -> term(c, gives.at(item), asked));
+        return new Setup.Row(conditions.get(c).role(), conditions.get(c).whose(), change);
+    }
+
+    /** What effects come to for each condition, in steps. */
+    private Sparse raw(List<Effect> effects, Map<CapabilityId, List<Integer>> asking) {
+        int[] touched = effects.stream()
+                .map(Effect::of)
+                .distinct()
+                .flatMap(of -> asking.getOrDefault(of, List.of()).stream())
+                .mapToInt(Integer::intValue)
+                .sorted()
+                .toArray();
+        return Sparse.at(touched, c -> index.measures().raw(effects, conditions.get(c).demand()));
+    }
+
+    /**
+     * A raw amount as the term of a row. Where the best single source counts, a source either reaches what is asked or
+     * does nothing; at-most demands are turned round.
+     */
+    long term(int c, long amount, long asked) {
+        if (max[c]) {
+            return least[c] ? (amount >= asked ? 1 : 0) : (amount > asked ? -1 : 0);
+        }
+        return least[c] ? amount : -amount;
+    }
+
+    /** What the terms of a row must reach. */
+    long bound(int c, long asked) {
+        if (max[c]) {
+            return least[c] ? 1 : 0;
+        }
+        return least[c] ? asked : -asked;
+    }
+
+    Index index() {
+        return index;
+    }
+
+    Needs needs() {
+        return needs;
+    }
+
+    /** The helpful items, in catalogue order. */
+    List<Item> items() {
+        return items;
+    }
+
+    /** The item's place in the catalogue. */
+    int place(int item) {
+        return places[item];
+    }
+
+    List<Helpful.Condition> conditions() {
+        return conditions;
+    }
+
+    /** The rows of a must-have or wish, by its place in the needs. */
+    List<Integer> rowsOf(int requirement) {
+        return rowsOf.get(requirement);
+    }
+
+    /** Whether the condition asks more of one model than of another. */
+    boolean varies(int c) {
+        return varies[c];
+    }
+
+    /** What the condition asks, in steps, where that is the same on all models. */
+    long asked(int c) {
+        return asked[c];
+    }
+
+    /** What units of the variety start with for the condition, in steps. */
+    long start(int c, Variety variety) {
+        return capability[c] < 0
+                ? index.measures().start(variety.like(), conditions.get(c).demand().of())
+                : variety.start(capability[c]);
+    }
+
+    /** The feature whose count the condition limits, where it is such a one. */
+    Optional<Feature> findLimited(int c) {
+        return limited.get(c);
+    }
+
+    /** Whether what one piece of an item does for the row depends on how much is asked. */
+    boolean isMax(int c) {
+        return max[c];
+    }
+
+    /** The rows, with every item out of reach. */
+    Setup setup() {
+        return setup;
+    }
+
+    /** Where each item stands in the rows. */
+    Links links() {
+        return links;
+    }
+
+    /** Places in the catalogue of the features that touch a condition. */
+    int[] features() {
+        return features;
+    }
+
+    /**
+     * What a feature adds to each row.
+     *
+     * @param feature its place in {@link #features}
+     * @param fact    the place of what is known of it in the lot
+     * @param by      what each condition asks, in steps
+     */
+    Contribution contribution(int feature, int fact, long[] by) {
+        Optional<Contribution> same = contributions.get(feature).get(fact);
+        return same.orElseGet(() -> contribution(raw.get(feature).get(fact), by));
+    }
+
+    private Contribution contribution(List<Sparse> states, long[] by) {
+        return Contribution.of(states.stream()
+                .map(state -> Sparse.at(state.places(), c -> term(c, state.at(c), by[c])))
+                .toList());
+    }
+
+    /** What it comes to on every model; empty if it depends on the model. */
+    private Optional<Contribution> sameOnAll(List<Sparse> states) {
+        boolean differs = states.stream()
+                .anyMatch(state -> IntStream.of(state.places()).anyMatch(c -> max[c] && varies[c]));
+        return differs ? Optional.empty() : Optional.of(contribution(states, asked));
+    }
+}

@@ -1,0 +1,168 @@
+package fencerow.match;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
+
+/**
+ * An independent part of a problem, answered: what it costs at worst, or whether there is hope, and how many of its
+ * must-haves hold. What only reasons ask for is worked out when first asked. Immutable in effect; may be used from any
+ * thread.
+ */
+final class Part {
+    private final Problem problem;
+    private final Solver solver;
+    private final int musts;
+    private final Outcomes.Bases worst;
+    private final Optional<Solver.Solution> solution;
+    private final boolean hopeful;
+    private final int mustsMet;
+    private final Map<List<Integer>, Optional<Solver.Solution>> without = new ConcurrentHashMap<>();
+
+    /** Answers a part. */
+    Part(Problem problem) {
+        this.problem = problem;
+        this.solver = new Solver(problem.setup());
+        this.musts = (int) problem.setup().rows().stream()
+                .filter(row -> row.role() == Setup.Role.MUST)
+                .mapToInt(Setup.Row::whose)
+                .distinct()
+                .count();
+        this.worst = Outcomes.worst(problem);
+        this.solution = atWorst(allMusts(), nothing());
+        this.hopeful = solution.isPresent()
+                || !problem.pieces().isEmpty() && canTurnOut(Outcomes.best(problem));
+        this.mustsMet = solution.isPresent() ? musts : mostTogether();
+    }
+
+    /** The cheapest at the outcome where it costs most; empty where some outcome has none. */
+    Optional<Solver.Solution> solution() {
+        return solution;
+    }
+
+    /** Whether all its must-haves can be met at some outcome. */
+    boolean isHopeful() {
+        return hopeful;
+    }
+
+    /** Whether bounds had to stand for too many outcomes. */
+    boolean isBracketed() {
+        return worst.bracketed();
+    }
+
+    /** How many of its must-haves hold together when each is kept, in the order asked, if it still can be. */
+    int mustsMet() {
+        return mustsMet;
+    }
+
+    /** How many must-haves it has. */
+    int mustsAll() {
+        return musts;
+    }
+
+    /** The same as {@link #solution} when some must-haves are not asked for. */
+    Optional<Solver.Solution> without(List<Integer> dropped) {
+        return without.computeIfAbsent(dropped, some -> {
+            boolean[] asked = allMusts();
+            some.forEach(must -> asked[must] = false);
+            return atWorst(asked, nothing());
+        });
+    }
+
+    /** The same as {@link #solution} without the items for which {@code forbidden} holds. */
+    Optional<Solver.Solution> withoutItems(boolean[] forbidden) {
+        return atWorst(allMusts(), forbidden);
+    }
+
+    /** Must-haves that cannot be met together, though without any one of them the rest can. */
+    int[] irreducible() {
+        boolean[] asked = allMusts();
+        for (int r = asked.length - 1; r >= 0; r--) {
+            if (asked[r]) {
+                asked[r] = false;
+                if (isFeasible(asked)) {
+                    asked[r] = true;
+                }
+            }
+        }
+        return IntStream.range(0, asked.length).filter(r -> asked[r]).toArray();
+    }
+
+    /** The headroom of each row at an outcome where the must-haves cannot be met. */
+    long[] failing(int[] some) {
+        boolean[] asked = new boolean[musts];
+        Arrays.stream(some).forEach(must -> asked[must] = true);
+        return worst.bases().stream()
+                .filter(each -> !solver.isFeasible(each, asked))
+                .findFirst()
+                .orElse(problem.headroom());
+    }
+
+    /** Its unverified pieces. */
+    List<Problem.Piece> pieces() {
+        return problem.pieces();
+    }
+
+    /** The least it costs, in cents, with the piece at its best and all others at their worst; at least so much. */
+    Optional<Long> centsWithBest(int piece) {
+        return Outcomes.bestOf(problem, 1 << piece).bases().stream()
+                .map(each -> solver.cheapest(each, allMusts(), nothing()))
+                .map(found -> found.map(Solver.Solution::cents).orElse(Long.MAX_VALUE))
+                .max(Long::compare)
+                .filter(cents -> cents < Long.MAX_VALUE);
+    }
+
+    /** The smallest set of pieces which, if they turn out well, let all must-haves be met; as a bit mask. */
+    int fewestThatFlip() {
+        return new Flips(problem.pieces().size(), mask -> canTurnOut(Outcomes.bestOf(problem, mask))).fewest();
+    }
+
+    private boolean[] allMusts() {
+        boolean[] asked = new boolean[musts];
+        Arrays.fill(asked, true);
+        return asked;
+    }
+
+    private boolean[] nothing() {
+        return new boolean[problem.setup().items().count()];
+    }
+
+    private Optional<Solver.Solution> atWorst(boolean[] asked, boolean[] forbidden) {
+        Optional<Solver.Solution> dearest = Optional.empty();
+        for (long[] each : worst.bases()) {
+            Optional<Solver.Solution> found = solver.cheapest(each, asked, forbidden);
+            if (found.isEmpty()) {
+                return found;
+            }
+            if (dearest.isEmpty() || found.get().cents() > dearest.get().cents()) {
+                dearest = found;
+            }
+        }
+        return dearest;
+    }
+
+    private boolean isFeasible(boolean[] asked) {
+        return worst.bases().stream().allMatch(each -> solver.isFeasible(each, asked));
+    }
+
+    private boolean canTurnOut(Outcomes.Bases bases) {
+        return bases.bases().stream().anyMatch(each -> solver.isFeasible(each, allMusts()));
+    }
+
+    private int mostTogether() {
+        boolean[] asked = new boolean[musts];
+        int count = 0;
+        for (int must = 0; must < musts; must++) {
+            asked[must] = true;
+            if (isFeasible(asked)) {
+                count++;
+            } else {
+                asked[must] = false;
+            }
+        }
+        return count;
+    }
+}

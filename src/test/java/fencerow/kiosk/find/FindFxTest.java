@@ -1,0 +1,95 @@
+package fencerow.kiosk.find;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fencerow.kiosk.Fx;
+import fencerow.kiosk.Rooms;
+import fencerow.kiosk.Shown;
+import fencerow.kiosk.frame.Place;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import org.junit.jupiter.api.Test;
+
+/** From any screen to the search in one touch, typing, and back to where one was. */
+class FindFxTest {
+    private static void at(Place place, Consumer<Shown> look) {
+        Fx.on(() -> {
+            Shown shown = Shown.of(Rooms.premises(), 1920, 1080);
+            shown.frame().go(new Place.Home());
+            shown.frame().go(place);
+            shown.layOut();
+            try {
+                look.accept(shown);
+            } finally {
+                shown.frame().leave();
+            }
+            return true;
+        });
+    }
+
+    private static void type(Shown shown, String letters) {
+        letters.codePoints().mapToObj(Character::toString).forEach(shown::touch);
+    }
+
+    private static String query(Shown shown) {
+        return ((Label) shown.scene().lookup(".field-words")).getText();
+    }
+
+    @Test
+    void theSearchIsOneTouchAwayAndLeadsBackToWhereOneWas() {
+        at(Place.Topics.FIRST, shown -> {
+            shown.touch("Search");
+            type(shown, "rem");
+            shown.layOut();
+            String card = shown.touches().stream()
+                    .filter(touch -> touch.getStyleClass().contains("topic"))
+                    .findFirst()
+                    .orElseThrow()
+                    .getAccessibleText();
+            assertTrue(card.toLowerCase(Locale.ROOT).contains("rem"), card);
+            shown.touch("Close search");
+            assertInstanceOf(Place.Topics.class, shown.frame().here());
+        });
+    }
+
+    @Test
+    void aCompletionIsTakenByATouchAndAnExplainerLeadsBackToTheWordsTyped() {
+        at(Place.Find.EMPTY, shown -> {
+            type(shown, "quick");
+            shown.layOut();
+            shown.touch("Quick-attach coupler");
+            assertEquals("Quick-attach coupler", query(shown));
+            List<String> cards = shown.touches().stream()
+                    .filter(touch -> touch.getStyleClass().contains("topic"))
+                    .map(touch -> touch.getAccessibleText())
+                    .toList();
+            shown.touch(cards.stream().filter(name -> name.startsWith("Quick-attach")).findFirst().orElseThrow());
+            shown.touch("Back");
+            assertEquals(new Place.Find("Quick-attach coupler", Optional.empty(), 0), shown.frame().here());
+        });
+    }
+
+    @Test
+    void aKeyboardThatIsPluggedInTypesToo() {
+        at(Place.Find.EMPTY, shown -> {
+            key(shown, "c");
+            key(shown, "a");
+            key(shown, "x");
+            key(shown, "\b");
+            key(shown, "b");
+            assertEquals("cab", query(shown));
+        });
+    }
+
+    private static void key(Shown shown, String character) {
+        shown.scene().getFocusOwner().fireEvent(new KeyEvent(
+                KeyEvent.KEY_TYPED, character, "", KeyCode.UNDEFINED, false, false, false, false));
+    }
+}

@@ -1,0 +1,75 @@
+package fencerow.kiosk.find;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fencerow.kiosk.Rooms;
+import fencerow.kiosk.find.FindModel.Found;
+import fencerow.kiosk.frame.Premises;
+import fencerow.search.Kind;
+import fencerow.visit.Visit;
+import fencerow.wording.Phrases;
+import fencerow.wording.Quantities;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class FindInteractorTest {
+    private static final FindInteractor FIND = interactor(Rooms.premises());
+
+    private static FindInteractor interactor(Premises premises) {
+        var texts = premises.texts().get("en");
+        var phrases = new Phrases(texts, new Quantities(texts.locale(), false)::show);
+        return new FindInteractor(premises.showroom(), phrases, premises.search());
+    }
+
+    private static Found found(String typed) {
+        return FIND.found(typed, Optional.empty(), Visit.NEW);
+    }
+
+    @Test
+    void threeLettersBringCardsKindsAndCompletions() {
+        Found found = found("buc");
+        assertFalse(found.cards().isEmpty());
+        assertTrue(found.kinds().get(0).chosen());
+        assertTrue(found.completions().stream().anyMatch(words -> words.startsWith("Buc")), found.toString());
+        assertTrue(found.note().isEmpty());
+    }
+
+    @Test
+    void aKindNarrowsTheCardsAndKeepsTheCountsOfAll() {
+        Found all = found("bucket");
+        Found words = FIND.found("bucket", Optional.of(Kind.WORD), Visit.NEW);
+        assertTrue(words.cards().stream().allMatch(card -> card.target().kind() == Kind.WORD));
+        assertEquals(all.kinds().size(), words.kinds().size());
+        assertTrue(words.kinds().stream()
+                .anyMatch(chip -> chip.chosen() && chip.kind().equals(Optional.of(Kind.WORD))));
+    }
+
+    @Test
+    void aKindThatIsNotThereAnyMoreGivesWayToAll() {
+        Found found = FIND.found("warranty", Optional.of(Kind.ATTACHMENT), Visit.NEW);
+        assertFalse(found.cards().isEmpty());
+    }
+
+    @Test
+    void equipmentAndPriceAreReadAsAFilterOfTheStockAndSaid() {
+        Found found = found("cab under 30000");
+        assertTrue(found.understood().orElse("").contains("$30,000"), found.toString());
+        assertEquals(Kind.UNIT, found.cards().get(0).target().kind());
+    }
+
+    @Test
+    void nothingFoundIsNoDeadEnd() {
+        Found found = found("qqqqq");
+        assertTrue(found.deadEnd());
+        assertFalse(found.cards().isEmpty());
+        assertTrue(found.note().orElse("").contains("qqqqq"));
+    }
+
+    @Test
+    void nothingTypedAsksForWords() {
+        assertTrue(found(" ").note().isPresent());
+        assertTrue(found("").cards().isEmpty());
+    }
+}
