@@ -40,8 +40,11 @@ final class KioskFiles implements Openings {
         Footprint now = look();
         boolean resting = now.equals(seen);
         seen = now;
-        if (!resting || now.equals(read)) {
+        if (!resting) {
             return Optional.empty();
+        }
+        if (now.equals(read)) {
+            return restocked();
         }
         read = now;
         Opening opening = wiring.read(folders);
@@ -51,6 +54,15 @@ final class KioskFiles implements Openings {
         inForce = premises(opening);
         inForce.ifPresent(KioskFiles::awaitIndex);
         return Optional.of(opening);
+    }
+
+    /** Staff or another program has changed the stock. */
+    private Optional<Opening> restocked() {
+        Optional<Premises> changed = wiring.findRestocked();
+        if (changed.isPresent()) {
+            inForce = changed;
+        }
+        return changed.map(Opening.Open::new);
     }
 
     private Footprint look() {

@@ -28,23 +28,46 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ForkJoinPool;
+import java.util.function.UnaryOperator;
 
-/**
- * Wires the kiosk: content that can be shown, search and paper over it.
- *
- * @param clock      tells when nobody is here any more, and dates lists
- * @param window     {@code WxH} for an ordinary window; blank for full screen
- * @param dataFolder where the last good content is kept
- */
-record KioskWiring(Clock clock, String window, Path dataFolder) implements KioskLauncher {
+/** Wires the kiosk: content that can be shown, units of the stock book, search and paper over it. For any thread. */
+final class KioskWiring implements KioskLauncher {
     /** What the kiosk has screens for. */
     private static final Set<Kind> SHOWN = EnumSet.complementOf(EnumSet.of(Kind.CALCULATION));
     private static final System.Logger LOG = System.getLogger(KioskWiring.class.getName());
 
+    private final Clock clock;
+    private final String window;
+    private final UnaryOperator<Path> dataFolder;
+    private Optional<CompletableFuture<StockRoom>> stock = Optional.empty();
+    private Optional<Stocked> last = Optional.empty();
+
+    /**
+     * Wires nothing yet.
+     *
+     * @param clock      tells when nobody is here any more, and dates lists
+     * @param window     {@code WxH} for an ordinary window; blank for full screen
+     * @param dataFolder where the database and the last good content are kept, by the configuration's folder
+     */
+    KioskWiring(Clock clock, String window, UnaryOperator<Path> dataFolder) {
+        this.clock = clock;
+        this.window = window;
+        this.dataFolder = dataFolder;
+    }
+
+    /**
+     * What is shown, and what it was made from.
+     *
+     * @param asRead  without the stock book
+     * @param list    the stock list that goes into the book; empty where the content is an older one
+     * @param state   of the stock
+     */
+    private record Stocked(Premises asRead, Content content, Optional<Path> list, String state) {}
+
     @Override
     public int launch(Folders folders) throws NoScreenException {
         try {
-            LogFiles.open(dataFolder.resolve("log"), clock.getZone());
+            LogFiles.open(dataFolder.apply(folders.config()).resolve("log"), clock.getZone());
             var openings = new KioskFiles(this, folders);
             var steady = new SteadyClock(System::nanoTime);
             return switch (Kiosk.run(openings, SpeechEngine.installed(), steady, window)) {
@@ -55,41 +78,81 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
         } catch (UnsupportedOperationException e) {
             throw new NoScreenException("there is no screen to show the kiosk on (" + e.getMessage()
                     + "); start it where a desktop runs");
+        } finally {
+            close();
         }
     }
 
+    /** Closes the database. */
+    synchronized void close() {
+        stock.ifPresent(room -> room.join().close());
+        stock = Optional.empty();
+    }
+
     /** What can be shown; where the content is broken, what was last good is shown and staff see what is wrong. */
-    Opening open(Folders folders) {
+    synchronized Opening open(Folders folders) {
+        close();
+        openStock(folders);
         Opening opening = read(folders);
         return opening instanceof Opening.Closed closed ? fallBack(closed, folders) : opening;
     }
 
     /** Reads the content and keeps it for when a later one is broken; says what is wrong where it cannot be shown. */
-    Opening read(Folders folders) {
+    synchronized Opening read(Folders folders) {
+        openStock(folders);
         Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
         if (reading instanceof Reading.Bad<Content> bad) {
             return new Opening.Closed(bad.problems().stream().map(Problem::toString).toList());
         }
         Content content = ((Reading.Good<Content>) reading).content();
         try {
-            Premises premises = premises(content, folders.config(), List.of(), folders);
-            keep(lastGood(), content, folders);
+            Premises premises = stocked(premises(content, folders.config(), List.of(), folders), content, folders,
+                    Optional.of(folders.config().resolve("stock.csv")));
+            keep(lastGood(folders), content, folders);
             return new Opening.Open(premises);
         } catch (UncheckedIOException | IllegalArgumentException e) {
             return new Opening.Closed(List.of(String.valueOf(e.getMessage())));
         }
     }
 
-    private LastGoodContent lastGood() {
-        return new LastGoodContent(dataFolder.resolve("last-good"));
+    /** Opens the database beside the reading of the content; it is brought up to date if it must be. */
+    private void openStock(Folders folders) {
+        if (stock.isEmpty()) {
+            Path data = dataFolder.apply(folders.config());
+            stock = Optional.of(CompletableFuture.supplyAsync(() -> StockRoom.open(data, clock)));
+        }
+    }
+
+    /** What is shown now with another stock, where the stock has changed by anything but its file. */
+    synchronized Optional<Premises> findRestocked() {
+        return last.filter(shown -> stock.isPresent())
+                .filter(shown -> !stock.get().join().state().equals(shown.state()))
+                .map(shown -> stocked(shown.asRead(), shown.content(), shown.list()));
+    }
+
+    private Premises stocked(Premises asRead, Content content, Folders folders, Optional<Path> list) {
+        last = Optional.empty();
+        // Another stock list, asked for by name, is shown as it is.
+        return folders.stock().isPresent() || stock.isEmpty() ? asRead : stocked(asRead, content, list);
+    }
+
+    private Premises stocked(Premises asRead, Content content, Optional<Path> list) {
+        StockRoom.Stocked now = stock.orElseThrow().join().look(content, list);
+        last = Optional.of(new Stocked(asRead, content, list, now.state()));
+        return asRead.with(now.showroom(), now.problems());
+    }
+
+    private LastGoodContent lastGood(Folders folders) {
+        return new LastGoodContent(dataFolder.apply(folders.config()).resolve("last-good"));
     }
 
     private Opening fallBack(Opening.Closed wrong, Folders folders) {
-        Optional<LastGoodContent.Kept> kept = lastGood().find();
+        Optional<LastGoodContent.Kept> kept = lastGood(folders).find();
         if (kept.isPresent()) {
             try {
-                return new Opening.Open(
-                        premises(kept.get().content(), kept.get().config(), wrong.problems(), folders));
+                Content content = kept.get().content();
+                return new Opening.Open(stocked(premises(content, kept.get().config(), wrong.problems(), folders),
+                        content, folders, Optional.empty()));
             } catch (UncheckedIOException | IllegalArgumentException e) {
                 LOG.log(System.Logger.Level.WARNING, "The last good content cannot be shown any more", e);
             }
@@ -118,9 +181,10 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
                 content.libraries(),
                 settings,
                 search(content),
-                new KioskPrinter(shop, settings.paper(), dataFolder, clock),
+                new KioskPrinter(shop, settings.paper(), dataFolder.apply(folders.config()), clock),
                 content.version(),
-                problems);
+                problems,
+                stock.orElseThrow().join()::ended);
     }
 
     /** The index is made while the first screen is up; the first search waits for it if it must. */

@@ -4,9 +4,11 @@ import fencerow.backoffice.FencerowCommand;
 import fencerow.backoffice.Machine;
 import fencerow.backoffice.StandardStreams;
 import fencerow.backoffice.Surroundings;
+import fencerow.content.DataFolder;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.function.UnaryOperator;
 
 /**
  * The entry point: makes what the parts are given and hands over to the command line. The one class that ends the
@@ -14,7 +16,8 @@ import java.time.ZoneId;
  *
  * <p>System properties: {@code fencerow.home}, the folder below which {@code content} and {@code kiosk-config} are (the
  * working directory if not set); {@code fencerow.window}, {@code WxH} to run the kiosk in an ordinary window;
- * {@code fencerow.data}, where the kiosk keeps what it must not lose (a folder below the user's home if not set).
+ * {@code fencerow.data}, where the kiosk keeps what it must not lose (what {@code data-folder} in the
+ * configuration says if not set).
  */
 public final class Main {
     private Main() {}
@@ -26,17 +29,23 @@ public final class Main {
      */
     public static void main(String[] arguments) {
         Path home = Path.of(System.getProperty("fencerow.home", ""));
-        Path data = Path.of(System.getProperty("fencerow.data", System.getProperty("user.home") + "/.fencerow"));
+        UnaryOperator<Path> data = Main::dataFolder;
         Clock clock = Clock.system(ZoneId.systemDefault());
         var kiosk = new KioskWiring(clock, System.getProperty("fencerow.window", ""), data);
-        var machine = new Machine(System.getProperty("os.name"), Path.of("/"), System.getenv(), data);
+        var machine = new Machine(System.getProperty("os.name"), Path.of("/"), System.getenv(),
+                data.apply(home.resolve("kiosk-config")));
         var surroundings =
-                new Surroundings(home, clock, machine, kiosk, StandardStreams.out(), StandardStreams.err());
+                new Surroundings(home, clock, machine, kiosk, data, StandardStreams.out(), StandardStreams.err());
         int code = FencerowCommand.run(surroundings, arguments);
         if (code == FencerowCommand.HANGING) {
             // An orderly exit would wait for the screen.
             Runtime.getRuntime().halt(code);
         }
         System.exit(code);
+    }
+
+    private static Path dataFolder(Path config) {
+        String given = System.getProperty("fencerow.data", "");
+        return given.isBlank() ? DataFolder.of(config, Path.of(System.getProperty("user.home"))) : Path.of(given);
     }
 }

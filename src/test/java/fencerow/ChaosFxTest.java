@@ -39,7 +39,7 @@ class ChaosFxTest {
     private final HandClock clock = new HandClock();
 
     private LiveKiosk open(DemoShowroom demo) {
-        return LiveKiosk.of(new KioskFiles(new KioskWiring(clock, "", demo.data()), demo.folders()));
+        return LiveKiosk.of(new KioskFiles(new KioskWiring(clock, "", config -> demo.data()), demo.folders()));
     }
 
     private static void row(String tried, String seen) {
@@ -158,7 +158,7 @@ class ChaosFxTest {
         kill(kiosk);
         demo.change("prices.csv", PRICE, BROKEN);
 
-        Opening opening = new KioskWiring(clock, "", demo.data()).open(demo.folders());
+        Opening opening = new KioskWiring(clock, "", config -> demo.data()).open(demo.folders());
         Premises shown = assertInstanceOf(Opening.Open.class, opening).premises();
         assertEquals(1, shown.problems().size());
         row("killed three times while starting, then content broken", "the last good content, a few seconds later");

@@ -27,12 +27,12 @@ class KioskFilesTest {
     private Path folder;
 
     private DemoShowroom demo = new DemoShowroom(Path.of(""));
-    private KioskFiles files = new KioskFiles(new KioskWiring(CLOCK, "", Path.of("")), demo.folders());
+    private KioskFiles files = new KioskFiles(new KioskWiring(CLOCK, "", config -> Path.of("")), demo.folders());
 
     @BeforeEach
     void open() {
         demo = DemoShowroom.in(folder);
-        files = new KioskFiles(new KioskWiring(CLOCK, "", demo.data()), demo.folders());
+        files = new KioskFiles(new KioskWiring(CLOCK, "", config -> demo.data()), demo.folders());
     }
 
     private static Premises premises(Opening opening) {

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.backoffice.Folders;
+import fencerow.desk.Edit;
+import fencerow.desk.Sale;
+import fencerow.desk.StockEntry;
 import fencerow.kiosk.frame.Comfort;
 import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Opening;
@@ -12,6 +15,9 @@ import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.kit.TextSize;
 import fencerow.printing.PrintOutcome;
 import fencerow.search.Query;
+import fencerow.storage.Store;
+import fencerow.terms.Money;
+import fencerow.terms.UnitId;
 import fencerow.visit.Visit;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -19,6 +25,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.time.Duration;
 import java.util.List;
@@ -58,7 +65,7 @@ class KioskWiringTest {
     }
 
     private Opening open(Folders from) {
-        return new KioskWiring(CLOCK, "", folder.resolve("data")).open(from);
+        return new KioskWiring(CLOCK, "", config -> folder.resolve("data")).open(from);
     }
 
     private Premises premises() {
@@ -141,5 +148,38 @@ class KioskWiringTest {
         assertEquals("qps", premises.settings().languages().get(0));
         List<String> problems = assertInstanceOf(Opening.Closed.class, open(unknown)).problems();
         assertTrue(problems.get(0).contains("[tlh] is not offered; use one of en"), problems.toString());
+    }
+
+    private static List<String> ids(Premises premises) {
+        return premises.showroom().units().stream().map(unit -> unit.id().value()).toList();
+    }
+
+    @Test
+    void stockIsTakenInOnceAndAgainWhenItsFileChangesAndSoldUnitsAreNotShown() throws Exception {
+        var wiring = new KioskWiring(CLOCK, "", config -> folder.resolve("data"));
+        List<String> all = ids(assertInstanceOf(Opening.Open.class, wiring.open(folders)).premises());
+        assertEquals(Optional.empty(), wiring.findRestocked());
+        try (Store store = Store.open(folder.resolve("data"), CLOCK)) {
+            StockEntry unit = store.stock().find(new UnitId("n-201")).orElseThrow();
+            store.stock().edit(Edit.sale(unit, new Sale.Sold(LocalDate.parse("2026-05-04"))));
+        }
+
+        assertEquals(all.subList(1, all.size()), ids(wiring.findRestocked().orElseThrow()));
+        assertEquals(Optional.empty(), wiring.findRestocked());
+
+        spoil("stock.csv", "n-202,nettle-24,new,2026,1,in-stock,,17900", "n-202,nettle-24,new,2026,1,in-stock,,18888");
+        Premises later = assertInstanceOf(Opening.Open.class, wiring.read(folders)).premises();
+        assertEquals(all.subList(1, all.size()), ids(later));
+        assertEquals(Money.ofDollars(18_888), later.showroom().units().get(0).price().asking());
+        wiring.close();
+    }
+
+    @Test
+    void aKioskWithoutADatabaseShowsTheStockListAndTellsStaff() throws IOException {
+        Files.writeString(folder.resolve("data"), "a file where the folder should be");
+        Premises premises = premises();
+        assertEquals("n-201", ids(premises).get(0));
+        assertTrue(premises.problems().get(0).contains("changes of the stock cannot be kept"),
+                premises.problems().toString());
     }
 }

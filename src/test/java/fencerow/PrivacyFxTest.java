@@ -39,7 +39,7 @@ class PrivacyFxTest {
 
     private Premises premises() {
         Clock clock = Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC);
-        Opening opening = new KioskWiring(clock, "", folder)
+        Opening opening = new KioskWiring(clock, "", config -> folder)
                 .open(new Folders(Path.of("content"), Path.of("kiosk-config"), Optional.empty(), Optional.empty()));
         return ((Opening.Open) opening).premises();
     }

@@ -84,7 +84,7 @@ class ShopperFlowsFxTest {
                 .replace("save-folder: saved-lists", "save-folder: '" + lists() + "'");
         Files.writeString(showroom, text);
         Clock clock = Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC);
-        Opening opening = new KioskWiring(clock, "", folder.resolve("data"))
+        Opening opening = new KioskWiring(clock, "", any -> folder.resolve("data"))
                 .open(new Folders(Path.of("content"), config, Optional.empty(), Optional.empty()));
         return ((Opening.Open) opening).premises();
     }

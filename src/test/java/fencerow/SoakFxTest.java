@@ -58,7 +58,8 @@ class SoakFxTest {
         var clock = new HandClock();
         var random = new Random(SEED);
         List<Row> rows = new ArrayList<>();
-        try (LiveKiosk kiosk = LiveKiosk.of(new KioskFiles(new KioskWiring(clock, "", demo.data()), demo.folders()))) {
+        var wiring = new KioskWiring(clock, "", config -> demo.data());
+        try (LiveKiosk kiosk = LiveKiosk.of(new KioskFiles(wiring, demo.folders()))) {
             int warm = Math.max(4, VISITS / 20);
             for (int i = 0; i < warm; i++) {
                 clock.pass(Duration.ofMinutes(10));

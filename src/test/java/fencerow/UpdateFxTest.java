@@ -25,7 +25,8 @@ class UpdateFxTest {
     void aChangedPriceIsShownFromTheNextVisitOn() {
         DemoShowroom demo = DemoShowroom.in(folder);
         Clock clock = Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC);
-        try (LiveKiosk kiosk = LiveKiosk.of(new KioskFiles(new KioskWiring(clock, "", demo.data()), demo.folders()))) {
+        var wiring = new KioskWiring(clock, "", config -> demo.data());
+        try (LiveKiosk kiosk = LiveKiosk.of(new KioskFiles(wiring, demo.folders()))) {
             Shopper shopper = new Shopper(kiosk.shown(), kiosk.window().stage());
             shopper.touch("Touch anywhere to start");
             go(kiosk);

@@ -7,6 +7,8 @@ import fencerow.content.Problem;
 import fencerow.content.Reading;
 import fencerow.needs.Answers;
 import fencerow.quiz.Beliefs;
+import fencerow.storage.Store;
+import fencerow.storage.UnusableStoreException;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import java.nio.file.Path;
@@ -93,6 +95,10 @@ public final class FencerowCommand implements Callable<Integer> {
                 .addSubcommand(new MatchCommand(top))
                 .addSubcommand(new ChecklistCommand(top))
                 .addSubcommand(new SizeCommand(top))
+                .addSubcommand(new CommandLine(new StockCommand())
+                        .addSubcommand(new StockImportCommand(top))
+                        .addSubcommand(new StockExportCommand(top)))
+                .addSubcommand(new PinCommand(top))
                 .addSubcommand(new CommandLine(new TranslationsCommand()).addSubcommand(new AcceptCommand(top)))
                 .addSubcommand(new CommandLine.HelpCommand())
                 .setOut(surroundings.out())
@@ -135,6 +141,18 @@ public final class FencerowCommand implements Callable<Integer> {
     /** Reads content and configuration. */
     Premises open() throws UnreadableException, WrongUseException {
         return Premises.read(folders());
+    }
+
+    /** Opens the database of the data folder; what it has to say of itself goes to standard error. */
+    Store openStore() throws FailedException {
+        try {
+            Path folder = surroundings.dataFolder().apply(folders().config());
+            Store store = Store.open(folder, surroundings.clock());
+            store.notices().forEach(surroundings.err()::println);
+            return store;
+        } catch (UnusableStoreException e) {
+            throw new FailedException(String.valueOf(e.getMessage()));
+        }
     }
 
     /** Reads what a shopper answered; warnings go to standard error. */

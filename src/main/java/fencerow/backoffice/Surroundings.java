@@ -3,6 +3,7 @@ package fencerow.backoffice;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.function.UnaryOperator;
 
 /**
  * What the command line is given by whoever runs it.
@@ -11,8 +12,10 @@ import java.time.Clock;
  * @param clock   dates printed lists
  * @param machine what it all runs on
  * @param kiosk   opens the kiosk
+ * @param dataFolder where what must not be lost is kept, by the configuration's folder
  * @param out     where results go
  * @param err     where complaints go
  */
 public record Surroundings(
-        Path home, Clock clock, Machine machine, KioskLauncher kiosk, PrintWriter out, PrintWriter err) {}
+        Path home, Clock clock, Machine machine, KioskLauncher kiosk, UnaryOperator<Path> dataFolder,
+        PrintWriter out, PrintWriter err) {}

@@ -22,6 +22,7 @@ import java.util.Map;
  * @param translations how far each language with words of its own is translated, offered or not
  * @param legibility how easy the longer texts of each language are to read
  * @param places    where each record was written
+ * @param units     works out what rows of a stock list come to
  * @param version   changes whenever a source file does: the first 8 hex digits of a SHA-256 over all of them
  */
 public record Content(
@@ -33,6 +34,7 @@ public record Content(
         Map<String, Translation> translations,
         Map<String, List<Legibility>> legibility,
         Places places,
+        UnitReader units,
         String version) {
     /** Copies the maps. */
     public Content {
@@ -75,8 +77,8 @@ public record Content(
         List<String> languages = new ArrayList<>(settings.languages());
         languages.add(PseudoLocale.LANGUAGE);
         var offered = new Settings(settings.name(), languages, settings.metric(), settings.idle(), settings.panel(),
-                settings.paper(), settings.pin(), settings.dataFolder());
+                settings.paper(), settings.pin());
         return new Content(showroom, moreTexts, moreLibraries, offered, aliases, translations, legibility, places,
-                version);
+                units, version);
     }
 }

@@ -43,7 +43,7 @@ public final class ContentReader {
         var drawings = new PictureReader(sources, ids, problems);
         drawings.declare();
 
-        StockReader.Fees fees = settings.map(SettingsReader.Set::fees).orElse(StockReader.Fees.NONE);
+        UnitReader.Fees fees = settings.map(SettingsReader.Set::fees).orElse(UnitReader.Fees.NONE);
         Trade read = trade.read(fees);
         Map<String, Library> libraries = words.libraries(read.features());
         libraries.putAll(words.otherWords());
@@ -66,7 +66,7 @@ public final class ContentReader {
         Settings set = settings.get().settings();
         var good = new Content(
                 read.showroom(settings.get()), texts, libraries, set, aliases, translations, legibility,
-                ids.places(), sources.version());
+                ids.places(), read.unitReader(), sources.version());
         boolean pseudo = set.languages().contains(PseudoLocale.LANGUAGE);
         return new Reading.Good<>(pseudo ? good.withPseudoLocale() : good, problems.warnings());
     }

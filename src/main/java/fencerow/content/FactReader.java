@@ -18,7 +18,7 @@ final class FactReader {
     /** What can be written of the feature, for messages. */
     static String allowed(Feature feature) {
         String kinds = feature.kinds().isEmpty() ? "" : ", " + String.join(", ", feature.kinds());
-        return "yes, no, ?" + (feature.most() > 1 ? ", 0 to " + feature.most() : "") + kinds;
+        return "yes, no, unknown" + (feature.most() > 1 ? ", 0 to " + feature.most() : "") + kinds;
     }
 
     /** What the text says; empty if it is none of the words and numbers allowed. */
@@ -29,7 +29,7 @@ final class FactReader {
         if (text.equals("yes") || text.equals("true")) {
             return Optional.of(oneOf(fittings(feature, 1)));
         }
-        if (text.equals("?")) {
+        if (text.equals("?") || text.equals("unknown")) {
             return Optional.of(unverified(feature, feature.most()));
         }
         if (feature.kinds().contains(text)) {

@@ -64,6 +64,11 @@ final class Ids {
 
     /** Whether the id is declared as one of the kinds; reports it if it is not and all of them could be read. */
     boolean require(String id, Place place, Kind... kinds) {
+        return require(id, place, problems, kinds);
+    }
+
+    /** The same for a reading that comes after all ids were declared. */
+    boolean require(String id, Place place, Problems told, Kind... kinds) {
         Set<String> known = new HashSet<>();
         for (Kind kind : kinds) {
             known.addAll(all(kind));
@@ -75,7 +80,7 @@ final class Ids {
             return false;
         }
         List<String> words = List.of(kinds).stream().map(Kind::word).toList();
-        problems.error(place, "there is no " + String.join(" or ", words) + " [" + id + "]",
+        told.error(place, "there is no " + String.join(" or ", words) + " [" + id + "]",
                 Nearest.advice(id, known, "correct the id, or add what it stands for"));
         return false;
     }

@@ -1,6 +1,7 @@
 package fencerow.content;
 
 import fencerow.checklist.Weights;
+import fencerow.desk.Pin;
 import fencerow.desk.Settings;
 import fencerow.terms.Amount;
 import fencerow.terms.Dimension;
@@ -17,7 +18,6 @@ import java.util.regex.Pattern;
 /** Reads {@code showroom.yaml}. */
 final class SettingsReader {
     private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8})*");
-    private static final Pattern DEMO_PIN = Pattern.compile("\\d{4,8}");
     private static final int MOST_LINES = 100;
     private static final int MOST_COPIES = 1000;
 
@@ -30,7 +30,7 @@ final class SettingsReader {
      * @param weights how much relevance counts
      * @param fees    price lines that stock leaves empty
      */
-    record Set(Settings settings, Map<String, String> strip, Weights weights, StockReader.Fees fees) {}
+    record Set(Settings settings, Map<String, String> strip, Weights weights, UnitReader.Fees fees) {}
 
     private enum Measures { us, metric }
 
@@ -56,19 +56,20 @@ final class SettingsReader {
         Duration warnAfter = seconds(idle.amount("warn-after", Dimension.TIME));
         Duration resetAfter = seconds(idle.amount("reset-after", Dimension.TIME));
         Settings.PaperSettings paper = paper(map);
-        String pin = pin(map);
-        String dataFolder = map.text("data-folder");
-        StockReader.Fees fees = fees(map);
+        Optional<Pin> pin = pin(map);
+        // Used before this file is read as a whole, see DataFolder; here only its place among the keys is held.
+        map.findText("data-folder");
+        UnitReader.Fees fees = fees(map);
         Optional<Weights> weights = weights(map);
         Optional<Settings.Panel> panel = top.problems().make(map.placeOf("panel"), before, () ->
                 new Settings.Panel(diagonal.si(), doubleTouch));
         Optional<Settings.Idle> waits = top.problems().make(map.placeOf("idle"), before, () ->
                 new Settings.Idle(warnAfter, resetAfter));
-        if (panel.isEmpty() || waits.isEmpty() || weights.isEmpty()) {
+        if (panel.isEmpty() || waits.isEmpty() || weights.isEmpty() || pin.isEmpty()) {
             return Optional.empty();
         }
         return top.problems().make(map.place(), before, () -> new Set(
-                new Settings(name, languages, metric, waits.get(), panel.get(), paper, pin, dataFolder),
+                new Settings(name, languages, metric, waits.get(), panel.get(), paper, pin.get()),
                 strip, weights.get(), fees));
     }
 
@@ -101,21 +102,23 @@ final class SettingsReader {
                 copies.whole("visit", 1, MOST_COPIES), copies.whole("hour", 1, MOST_COPIES));
     }
 
-    private static String pin(YamlMap map) {
+    private static Optional<Pin> pin(YamlMap map) {
         YamlMap pin = map.map("pin", "demo", "hash");
         if (map.has("pin") && pin.has("demo") == pin.has("hash")) {
             map.problems().error(pin.place(), "the PIN is given not at all or twice", "write either hash or demo");
-            return "";
+            return Optional.empty();
         }
-        if (pin.has("demo") && !DEMO_PIN.matcher(pin.text("demo")).matches()) {
+        int before = map.problems().count();
+        if (pin.has("demo") && !Pin.DIGITS.matcher(pin.text("demo")).matches()) {
             map.problems().error(pin.placeOf("demo"), "the demo PIN is not 4 to 8 digits", "write them in quotes");
         }
-        return pin.findText("demo").or(() -> pin.findText("hash")).orElse("");
+        String text = pin.findText("demo").or(() -> pin.findText("hash")).orElse("");
+        return map.problems().make(pin.place(), before, () -> new Pin(text));
     }
 
-    private static StockReader.Fees fees(YamlMap map) {
+    private static UnitReader.Fees fees(YamlMap map) {
         YamlMap fees = map.map("fees", "freight", "setup", "paperwork");
-        return new StockReader.Fees(money(fees, "freight"), money(fees, "setup"), money(fees, "paperwork"));
+        return new UnitReader.Fees(money(fees, "freight"), money(fees, "setup"), money(fees, "paperwork"));
     }
 
     private static Money money(YamlMap map, String key) {

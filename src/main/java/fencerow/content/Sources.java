@@ -46,6 +46,11 @@ final class Sources {
         return yaml(content, name, found);
     }
 
+    /** A file of the showroom's that need not be there. */
+    Optional<YamlNode> configYamlIfThere(String name) {
+        return config.find(name).isPresent() ? configYaml(name) : Optional.empty();
+    }
+
     Optional<YamlNode> configYaml(String name) {
         return yaml(config, name, problems);
     }

@@ -32,7 +32,8 @@ record Trade(
         List<QuizQuestion> quiz,
         List<LineTemplate> lines,
         List<Unit> units,
-        List<Worksheet> worksheets) {
+        List<Worksheet> worksheets,
+        UnitReader unitReader) {
 
     /** The showroom they make, once none is missing. */
     Showroom showroom(SettingsReader.Set set) {

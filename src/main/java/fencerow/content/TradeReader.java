@@ -99,7 +99,7 @@ final class TradeReader {
     }
 
     /** Reads the records. */
-    Trade read(StockReader.Fees fees) {
+    Trade read(UnitReader.Fees fees) {
         List<Feature> features = all(Kind.FEATURE, new FeatureReader(ids, effects)::read);
         Map<String, Feature> byId = new LinkedHashMap<>();
         features.forEach(feature -> byId.put(feature.id().value(), feature));
@@ -120,15 +120,19 @@ final class TradeReader {
         List<Question> questions = all(Kind.QUESTION, new QuestionReader(ids, lists, new RuleReader(effects))::read);
         List<QuizQuestion> quiz = all(Kind.QUIZ, new QuizReader(ids, lists)::read);
         List<LineTemplate> lines = all(Kind.LINE, new LineReader(ids, lists, byId)::read);
+        Map<String, String> synonyms = sources.configYamlIfThere("columns.yaml")
+                .map(top -> new ColumnReader(UnitReader.COLUMNS, byId.keySet()).read(top))
+                .orElse(Map.of());
+        var unitReader = new UnitReader(ids, byId, models, fees, synonyms);
         List<Worksheet> worksheets =
                 all(Kind.CALCULATION, new WorksheetReader(ids, lists, questions)::read);
         List<Unit> units = sources.stock()
-                .map(file -> new StockReader(ids, byId, models, fees).read(file, problems))
+                .map(file -> new StockReader(ids, unitReader).read(file, problems))
                 .orElse(List.of());
         new FeatureCheck(ids, problems).check(features, items.values(), quiz, lines);
         List<Model> allModels = models.values().stream().map(ModelReader.Made::model).toList();
         return new Trade(capabilities, features, List.copyOf(items.values()), allModels, prices, questions, jobs, quiz,
-                lines, units, worksheets);
+                lines, units, worksheets, unitReader);
     }
 
     private <T> List<T> all(Kind kind, Function<YamlNode, List<T>> reader) {

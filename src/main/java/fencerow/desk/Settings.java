@@ -15,7 +15,6 @@ import java.util.Optional;
  * @param panel      the screen's size
  * @param paper      how and where lists are printed
  * @param pin        opens the staff area; hashed, or plain in a demo
- * @param dataFolder where the kiosk keeps what it learns and the last good content
  */
 public record Settings(
         String name,
@@ -24,8 +23,7 @@ public record Settings(
         Idle idle,
         Panel panel,
         PaperSettings paper,
-        String pin,
-        String dataFolder) {
+        Pin pin) {
     /** @throws IllegalArgumentException if no language is offered */
     public Settings {
         languages = List.copyOf(languages);
@@ -36,7 +34,7 @@ public record Settings(
 
     /** Whether this is the demo showroom: only its PIN stands in plain digits. */
     public boolean isDemo() {
-        return pin.chars().allMatch(Character::isDigit);
+        return Pin.DIGITS.matcher(pin.setting()).matches();
     }
 
     /**
@@ -51,7 +49,7 @@ public record Settings(
                     "language [" + language + "] is not offered; use one of " + String.join(", ", languages));
         }
         order.add(0, language);
-        return new Settings(name, order, metric, idle, panel, paper, pin, dataFolder);
+        return new Settings(name, order, metric, idle, panel, paper, pin);
     }
 
     /**

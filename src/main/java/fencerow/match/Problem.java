@@ -35,6 +35,15 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
             this.hash = Arrays.hashCode(numbers);
         }
 
+        private static int number(Setup.Role role) {
+            return switch (role) {
+                case MUST -> 0;
+                case WISH -> 1;
+                case NEED -> 2;
+                case LIMIT -> 3;
+            };
+        }
+
         private static long[] numbers(Problem problem) {
             Setup.Items items = problem.setup().items();
             var all = new Numbers(8 * (items.count() + 2 * problem.headroom().length));
@@ -51,7 +60,7 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
             for (int r = 0; r < problem.headroom().length; r++) {
                 Setup.Row row = problem.setup().rows().get(r);
                 all.add(problem.headroom()[r]);
-                all.add(row.role().ordinal());
+                all.add(number(row.role()));
                 all.add(row.whose());
                 all.add(row.change());
             }

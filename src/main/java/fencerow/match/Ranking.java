@@ -14,8 +14,7 @@ import java.util.Optional;
  * ready-to-work price rising, id. Immutable in effect; may be used from any thread.
  */
 public final class Ranking {
-    private static final Comparator<Match> BEST_FIRST = Comparator.comparingInt((Match match) ->
-                    match.verdict().ordinal())
+    private static final Comparator<Match> BEST_FIRST = Comparator.comparing(Match::verdict)
             .thenComparingInt(match -> match.overBudget().isPresent() ? 1 : 0)
             .thenComparingInt(match -> -match.score().mustsMet())
             .thenComparingInt(match -> -match.score().percent())

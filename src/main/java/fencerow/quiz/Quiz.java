@@ -1,5 +1,6 @@
 package fencerow.quiz;
 
+import fencerow.terms.AnswerCount;
 import fencerow.terms.AtStake;
 import fencerow.terms.FeatureId;
 import fencerow.terms.QuestionId;
@@ -52,6 +53,13 @@ public record Quiz(List<QuizQuestion> questions) {
 
     private static long turn(QuizQuestion question, long seed) {
         return new SplittableRandom(seed ^ question.id().value().hashCode()).nextLong();
+    }
+
+    /** With what shoppers have answered so far taken into account. */
+    public Quiz with(Map<QuestionId, AnswerCount> answers) {
+        return new Quiz(questions.stream()
+                .map(question -> question.with(answers.getOrDefault(question.id(), AnswerCount.NONE)))
+                .toList());
     }
 
     /** The question with the id. */

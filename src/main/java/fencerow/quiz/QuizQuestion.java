@@ -1,5 +1,6 @@
 package fencerow.quiz;
 
+import fencerow.terms.AnswerCount;
 import fencerow.terms.FeatureId;
 import fencerow.terms.OptionId;
 import fencerow.terms.QuestionId;
@@ -30,6 +31,9 @@ public record QuizQuestion(
     public static final List<OptionId> BELIEF_SCALE = List.of(
             new OptionId("comes-with-it"), new OptionId("can-be-added"), new OptionId("cannot-be-added"));
 
+    /** How many answers the chance before anyone was asked is worth. */
+    public static final int PRIOR_ANSWERS = 20;
+
     /** Kinds of question. */
     public enum Kind {
         /** Does it come with a tractor, can it be added later? */
@@ -52,6 +56,16 @@ public record QuizQuestion(
             throw new IllegalArgumentException(
                     "chance of being wrong [" + wrong + "] of question [" + id + "] is not between 0 and 1");
         }
+    }
+
+    /**
+     * With what shoppers have answered so far taken into account: the mean of a beta-binomial model in which the chance
+     * before anyone was asked counts as {@value #PRIOR_ANSWERS} answers (A. Gelman et al., Bayesian Data Analysis, 3rd
+     * ed., section 2.4). "Not sure" counts as an answer that was not wrong.
+     */
+    public QuizQuestion with(AnswerCount answers) {
+        double posterior = (PRIOR_ANSWERS * wrong + answers.wrong()) / (PRIOR_ANSWERS + answers.answered());
+        return new QuizQuestion(id, kind, feature, topic, options, key, posterior);
     }
 
     /** Whether it is about the topic, or about the feature of that name. */

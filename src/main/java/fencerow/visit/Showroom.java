@@ -17,12 +17,14 @@ import fencerow.quiz.Quiz;
 import fencerow.quiz.QuizQuestion;
 import fencerow.stock.Catalogue;
 import fencerow.stock.Unit;
+import fencerow.terms.AnswerCount;
 import fencerow.terms.AtStake;
 import fencerow.terms.MachineClass;
 import fencerow.terms.OptionId;
 import fencerow.terms.QuestionId;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -64,6 +66,16 @@ public record Showroom(
     /** Units in stock, in transit and orderable. */
     public List<Unit> units() {
         return lot.units();
+    }
+
+    /** The same with other units. */
+    public Showroom with(List<Unit> other) {
+        return of(catalogue, questionnaire, quiz, composer, weights, other, workbook);
+    }
+
+    /** The same with what shoppers have answered in the quiz so far. */
+    public Showroom learned(Map<QuestionId, AnswerCount> answers) {
+        return new Showroom(catalogue, questionnaire, quiz.with(answers), composer, weights, lot, workbook);
     }
 
     /** What the answers ask for, must-haves set aside left out. */

@@ -66,7 +66,8 @@ class FencerowCommandTest {
         var err = new StringWriter();
         var surroundings =
                 new Surroundings(
-                        Path.of(""), Run.CLOCK, Run.MACHINE, kiosk, new PrintWriter(out), new PrintWriter(err));
+                        Path.of(""), Run.CLOCK, Run.MACHINE, kiosk, config -> config,
+                        new PrintWriter(out), new PrintWriter(err));
         int code = FencerowCommand.run(surroundings, "kiosk");
         return new Run(code, out.toString(), err.toString(), List.of());
     }

@@ -58,13 +58,22 @@ record Run(int code, String out, String err, List<Folders> launched) {
 
     /** The same on another machine. */
     static Run on(Machine machine, String... arguments) {
+        return run(machine, Path.of("there is no such data folder"), arguments);
+    }
+
+    /** One that may keep something in a folder. */
+    static Run in(Path data, String... arguments) {
+        return run(MACHINE, data, arguments);
+    }
+
+    private static Run run(Machine machine, Path data, String... arguments) {
         var out = new StringWriter();
         var err = new StringWriter();
         List<Folders> launched = new ArrayList<>();
         var surroundings = new Surroundings(Path.of(""), CLOCK, machine, folders -> {
             launched.add(folders);
             return FencerowCommand.FINE;
-        }, new PrintWriter(out), new PrintWriter(err));
+        }, config -> data, new PrintWriter(out), new PrintWriter(err));
         int code = FencerowCommand.run(surroundings, arguments);
         return new Run(code, out.toString(), err.toString(), launched);
     }

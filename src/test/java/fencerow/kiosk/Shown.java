@@ -1,5 +1,6 @@
 package fencerow.kiosk;
 
+import fencerow.desk.StaffLock;
 import fencerow.kiosk.frame.BackRoom;
 import fencerow.kiosk.frame.Doors;
 import fencerow.kiosk.frame.Frame;
@@ -30,7 +31,7 @@ public record Shown(Frame frame, Scene scene, HandClock clock) {
     public static Shown of(Premises premises, int width, int height, BackRoom backRoom, Speaker speaker) {
         Scene scene = new Scene(new Group(), width, height);
         HandClock clock = new HandClock();
-        Doors doors = new Doors(() -> {}, () -> {}, () -> {});
+        Doors doors = new Doors(() -> {}, () -> {}, () -> {}, new StaffLock(clock));
         Frame frame = new Frame(premises, Screens::make, backRoom, clock, doors, speaker);
         frame.show(scene);
         return new Shown(frame, scene, clock);

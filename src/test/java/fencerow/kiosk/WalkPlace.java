@@ -47,7 +47,7 @@ record WalkPlace(String name, Consumer<Frame> prepare, Consumer<Shown> then) {
                 at("topic-table", topic("resale", 0.5)),
                 at("staff", new Place.Staff()),
                 new WalkPlace("staff-open", frame -> frame.go(new Place.Staff()),
-                        shown -> Rooms.PIN.codePoints().mapToObj(Character::toString).forEach(shown::touch)),
+                        WalkPlace::openTheDoor),
                 new WalkPlace("asking", frame -> frame.go(Place.Topics.FIRST), shown -> {
                     shown.clock().pass(Duration.ofMinutes(1).plusSeconds(20));
                     shown.frame().tick();
@@ -77,5 +77,10 @@ record WalkPlace(String name, Consumer<Frame> prepare, Consumer<Shown> then) {
     /** The screen of a place, in a new visit. */
     static WalkPlace at(String name, Place place) {
         return new WalkPlace(name, frame -> frame.go(place));
+    }
+
+    private static void openTheDoor(Shown shown) {
+        Rooms.PIN.codePoints().mapToObj(Character::toString).forEach(shown::touch);
+        shown.touch(shown.frame().say("staff.enter"));
     }
 }

@@ -1,5 +1,6 @@
 package fencerow.kiosk.find;
 
+import fencerow.desk.Counter;
 import fencerow.kiosk.explainer.WordSheet;
 import fencerow.kiosk.find.FindModel.Found;
 import fencerow.kiosk.find.FindModel.Target;
@@ -7,11 +8,13 @@ import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.search.Kind;
+import fencerow.search.LostWords;
 import fencerow.terms.ItemId;
 import fencerow.terms.QuestionId;
 import fencerow.terms.TopicId;
 import fencerow.terms.UnitId;
 import fencerow.visit.Visit;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Node;
@@ -26,6 +29,7 @@ public final class FindController implements Screen {
     private final FindModel model;
     private final FindInteractor interactor;
     private final FindView view;
+    private String lost = "";
     private Optional<Kind> kind;
 
     /** At the place. */
@@ -111,7 +115,17 @@ public final class FindController implements Screen {
     }
 
     private void show(Found found) {
+        lost = found.deadEnd() ? model.query().get() : "";
         model.found().set(found);
+    }
+
+    /** What was looked for last and not found is counted, as far as it is ordinary words. */
+    @Override
+    public void left() {
+        List<String> words = lost.isEmpty() ? List.of() : LostWords.load().of(lost);
+        if (!words.isEmpty()) {
+            frame.counts().count(Counter.of(Counter.Kind.NOT_FOUND, String.join(" ", words)));
+        }
     }
 
     @Override

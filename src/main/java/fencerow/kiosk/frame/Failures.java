@@ -10,8 +10,8 @@ public final class Failures {
 
     private Failures() {}
 
-    /** Writes a failure into the log. */
-    static void write(Throwable failure) {
+    /** Writes a failure down. */
+    static void log(Throwable failure) {
         LOG.log(System.Logger.Level.ERROR, withoutWords(failure));
     }
 

@@ -35,6 +35,7 @@ public final class Frame implements Sayings {
     private final BackRoom backRoom;
     private final Doors doors;
     private final Clock clock;
+    private final Register register;
     private IdleWatch idle;
     private final ObjectProperty<Visit> visit = new SimpleObjectProperty<>(Visit.NEW);
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
@@ -47,7 +48,7 @@ public final class Frame implements Sayings {
     final ReadAloud aloud;
     private Comfort comfort;
     private long seed;
-    private Scale scale;
+    private Scale scale = new Scale(1, TextSize.NORMAL);
     private Trail trail = Trail.startingAt(new Place.Attract());
     private Optional<Screen> screen = Optional.empty();
     private Subscription inScene = Subscription.EMPTY;
@@ -60,9 +61,9 @@ public final class Frame implements Sayings {
         this.backRoom = backRoom;
         this.doors = doors;
         this.clock = clock;
+        this.register = new Register(clock, backRoom);
         this.idle = new IdleWatch(clock, premises.settings().idle());
         this.comfort = Comfort.usual(premises.settings());
-        this.scale = new Scale(1, TextSize.NORMAL);
         this.furniture = new Furniture(this);
         this.overlays = new Overlays(this);
         this.aloud = new ReadAloud(this, overlays, speaker);
@@ -202,6 +203,11 @@ public final class Frame implements Sayings {
         overlays.lift();
     }
 
+    /** Counts what is looked at. */
+    public Stay counts() {
+        return register.stay();
+    }
+
     /** What staff can do with the kiosk as a whole. */
     public Doors doors() {
         return doors;
@@ -212,6 +218,7 @@ public final class Frame implements Sayings {
         aloud.visitEnded();
         backRoom.endVisit();
         backRoom.errand(premises.printer()::visitEnded);
+        register.ended(premises, visit.get());
         overlays.clear();
         premises = next;
         idle = new IdleWatch(clock, premises.settings().idle());
@@ -253,10 +260,8 @@ public final class Frame implements Sayings {
         IdleWatch.State state = isUnattended() ? new IdleWatch.State.Here() : idle.state();
         if (state instanceof IdleWatch.State.Gone || state instanceof IdleWatch.State.Asking && nothingToLose) {
             startOver(new Place.Attract());
-        } else if (state instanceof IdleWatch.State.Asking asking) {
-            overlays.ask(asking.seconds());
         } else {
-            overlays.stopAsking();
+            overlays.follow(state);
         }
     }
 
@@ -268,13 +273,13 @@ public final class Frame implements Sayings {
 
     /** Something went wrong that no screen could deal with: written down without a shopper's words, ends the visit. */
     public void failed(Throwable failure) {
-        Failures.write(failure);
+        Failures.log(failure);
         startOver(new Place.Attract());
         doors.failed().run();
     }
 
     private void resized() {
-        if (root.getScene() != null && root.getScene().getWidth() > 0 && root.getScene().getHeight() > 0) {
+        if (Look.isSized(root.getScene())) {
             change(comfort);
         }
     }
@@ -286,6 +291,7 @@ public final class Frame implements Sayings {
         screen = Optional.empty();
         overlays.lift();
         trail = next;
+        register.stay().shown(next.here());
         Screen made = maker.make(next.here(), this);
         screen = Optional.of(made);
         idle.reading(made.words());

@@ -1,5 +1,6 @@
 package fencerow.kiosk.frame;
 
+import fencerow.desk.StaffLock;
 import fencerow.kiosk.kit.Theme;
 import java.time.Clock;
 import java.util.List;
@@ -52,6 +53,7 @@ public final class KioskWindow {
     private final Stage stage = new Stage();
     private final Timeline ticks = new Timeline(new KeyFrame(LOOK_AT_CLOCK, passed -> tick()));
     private final FailureLimit failures;
+    private final StaffLock lock;
     private Optional<Frame> frame = Optional.empty();
     private Rectangle2D covered = Rectangle2D.EMPTY;
     private Optional<Thread.UncaughtExceptionHandler> before = Optional.empty();
@@ -82,6 +84,7 @@ public final class KioskWindow {
         this.content = content;
         this.clock = clock;
         this.ended = ended;
+        this.lock = new StaffLock(clock);
         this.failures = new FailureLimit(clock, MOST_FAILURES, FAILURES_WITHIN);
         ticks.setCycleCount(Animation.INDEFINITE);
     }
@@ -89,7 +92,7 @@ public final class KioskWindow {
     private static Thread worker(Runnable work) {
         Thread thread = new Thread(work, "back room");
         thread.setDaemon(true);
-        thread.setUncaughtExceptionHandler((worker, failure) -> Failures.write(failure));
+        thread.setUncaughtExceptionHandler((worker, failure) -> Failures.log(failure));
         return thread;
     }
 
@@ -212,7 +215,7 @@ public final class KioskWindow {
             newer.ifPresent(this::offer);
         }, failure -> {
             looking = false;
-            Failures.write(failure);
+            Failures.log(failure);
         });
     }
 
@@ -226,14 +229,14 @@ public final class KioskWindow {
 
     private void read() {
         backRoom.work("content", content.openings()::open, this::show, failure -> {
-            Failures.write(failure);
+            Failures.log(failure);
             show(new Opening.Closed(List.of(String.valueOf(failure.getMessage()))));
         });
     }
 
     private void show(Opening opening) {
         frame.ifPresent(Frame::leave);
-        Doors doors = new Doors(this::read, this::close, this::countFailure);
+        Doors doors = new Doors(this::read, this::close, this::countFailure, lock);
         if (opening instanceof Opening.Open open) {
             Frame next = new Frame(
                     open.premises(), content.screens(), new BackRoom(workers, Platform::runLater), clock, doors,
@@ -248,14 +251,14 @@ public final class KioskWindow {
 
     private void failed(Throwable failure) {
         if (frame.isEmpty()) {
-            Failures.write(failure);
+            Failures.log(failure);
             countFailure();
             return;
         }
         try {
             frame.get().failed(failure);
         } catch (RuntimeException | Error e) {
-            Failures.write(e);
+            Failures.log(e);
             end(Ending.AGAIN);
         }
     }

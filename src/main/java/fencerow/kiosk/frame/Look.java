@@ -4,10 +4,16 @@ import fencerow.kiosk.kit.Scale;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Theme;
 import javafx.scene.Scene;
+import org.jspecify.annotations.Nullable;
 
 /** Gives a scene its look for the panel and the shopper. */
 final class Look {
     private Look() {}
+
+    /** Whether the scene is there and has a size. */
+    static boolean isSized(@Nullable Scene scene) {
+        return scene != null && scene.getWidth() > 0 && scene.getHeight() > 0;
+    }
 
     static boolean isLandscape(Scene scene) {
         return scene.getWidth() >= scene.getHeight();

@@ -56,7 +56,16 @@ final class Overlays {
         refresh();
     }
 
-    void ask(int secondsLeft) {
+    /** Asks whether somebody is still here, or stops asking. */
+    void follow(IdleWatch.State state) {
+        if (state instanceof IdleWatch.State.Asking asking) {
+            ask(asking.seconds());
+        } else {
+            stopAsking();
+        }
+    }
+
+    private void ask(int secondsLeft) {
         if (question.isEmpty()) {
             seconds = Words.of("countdown", "");
             Touch stay = Buttons.primary(Icon.CHECK, frame.say("idle.stay"), frame::stay);

@@ -1,11 +1,14 @@
 package fencerow.kiosk.frame;
 
 import fencerow.desk.Settings;
+import fencerow.desk.Tally;
 import fencerow.explainers.Library;
 import fencerow.visit.Showroom;
 import fencerow.wording.Texts;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param printer        of lists
  * @param contentVersion printed on lists and shown to staff
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
+ * @param journal        gets what a visit came to when it has ended
  */
 public record Premises(
         Showroom showroom,
@@ -28,7 +32,8 @@ public record Premises(
         Search search,
         ListPrinter printer,
         String contentVersion,
-        List<String> problems) {
+        List<String> problems,
+        Consumer<Tally> journal) {
     /** @throws IllegalArgumentException if an offered language has no words or no explainers */
     public Premises {
         texts = Map.copyOf(texts);
@@ -44,7 +49,15 @@ public record Premises(
 
     /** The same, with newer content that is therefore not shown being wrong in these ways. */
     public Premises withProblems(List<String> others) {
-        return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others);
+        return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others,
+                journal);
+    }
+
+    /** The same with another stock, which may have problems of its own. */
+    public Premises with(Showroom now, List<String> more) {
+        List<String> all = new ArrayList<>(problems);
+        all.addAll(more);
+        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, journal);
     }
 
     Texts texts(String language) {

@@ -1,5 +1,6 @@
 package fencerow.kiosk.print;
 
+import fencerow.desk.Counter;
 import fencerow.kiosk.frame.Comfort;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.ListPrinter;
@@ -105,6 +106,9 @@ public final class PrintController implements Screen, PrintTouches {
 
     private void done(Printed printed) {
         pages = printed.pages();
+        if (printed.outcome() instanceof PrintOutcome.Printed || printed.outcome() instanceof PrintOutcome.Saved) {
+            frame.counts().count(Counter.of(Counter.Kind.PRINTED, ""));
+        }
         job = Optional.of(printed.outcome())
                 .filter(PrintOutcome.Queued.class::isInstance)
                 .map(PrintOutcome.Queued.class::cast);

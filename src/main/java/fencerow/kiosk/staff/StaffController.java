@@ -15,7 +15,7 @@ public final class StaffController implements Screen {
     public StaffController(Frame frame) {
         this.frame = frame;
         this.model = new StaffModel(frame.premises().contentVersion(), frame.premises().problems());
-        StaffInteractor interactor = new StaffInteractor(frame.premises().settings().pin());
+        StaffInteractor interactor = new StaffInteractor(frame.premises().settings().pin(), frame.doors().lock());
         this.view = new StaffView(model, frame, new StaffView.Touches() {
             @Override
             public void typed(String digit) {
@@ -25,6 +25,13 @@ public final class StaffController implements Screen {
             @Override
             public void backspace() {
                 interactor.backspace(model);
+            }
+
+            @Override
+            public void enter() {
+                String digits = model.typed().get();
+                frame.backRoom().work("pin", () -> interactor.tryOpen(digits),
+                        tried -> interactor.tried(model, tried), frame::failed);
             }
 
             @Override

@@ -9,7 +9,8 @@ import javafx.beans.property.SimpleObjectProperty;
 /** What staff see: the PIN pad, and behind it what there is to know and do. */
 final class StaffModel {
     private final ObjectProperty<String> typed = new SimpleObjectProperty<>("");
-    private final BooleanProperty wrong = new SimpleBooleanProperty();
+    private final ObjectProperty<Note> note = new SimpleObjectProperty<>(Note.ASK);
+    private final ObjectProperty<Long> seconds = new SimpleObjectProperty<>(0L);
     private final BooleanProperty open = new SimpleBooleanProperty();
     private final String version;
     private final List<String> problems;
@@ -24,9 +25,32 @@ final class StaffModel {
         return typed;
     }
 
-    /** Whether the last PIN was not the right one. */
-    BooleanProperty wrong() {
-        return wrong;
+    /** What is said above the pad. */
+    enum Note {
+        ASK("staff.ask"),
+        WRONG("staff.wrong"),
+        /** After several wrong PINs. */
+        WAIT("staff.wait");
+
+        private final String key;
+
+        Note(String key) {
+            this.key = key;
+        }
+
+        String key() {
+            return key;
+        }
+    }
+
+    /** What is said above the pad. */
+    ObjectProperty<Note> note() {
+        return note;
+    }
+
+    /** How long nobody may try, where that is said. */
+    ObjectProperty<Long> seconds() {
+        return seconds;
     }
 
     /** Whether the door is open. */

@@ -35,6 +35,8 @@ final class StaffView {
 
         void backspace();
 
+        void enter();
+
         void restart();
 
         void close();
@@ -60,13 +62,16 @@ final class StaffView {
         HBox dots = new HBox();
         dots.getStyleClass().add("pin-dots");
         frame.follow(model.typed(), typed -> dots.getChildren().setAll(dots(typed.length())));
-        frame.follow(model.wrong(), wrong -> note.setText(frame.say(wrong ? "staff.wrong" : "staff.ask")));
+        frame.follow(model.note(), shown ->
+                note.setText(frame.say(shown.key(), Map.of("seconds", model.seconds().get()))));
         VBox pad = Boxes.stack(note, dots);
         for (String row : ROWS) {
             List<Node> keys = new ArrayList<>();
             row.codePoints().mapToObj(Character::toString).forEach(digit -> keys.add(key(digit)));
             if (row.equals("0")) {
                 keys.add(new Touch(frame.say("keyboard.backspace"), Icon.BACKSPACE.node(), touches::backspace)
+                        .styled(Styles.KEY, "pin-key"));
+                keys.add(new Touch(frame.say("staff.enter"), Icon.CHECK.node(), touches::enter)
                         .styled(Styles.KEY, "pin-key"));
             }
             HBox line = Boxes.row(keys.toArray(Node[]::new));

@@ -1,0 +1,175 @@
+package fencerow;
+
+import fencerow.content.Content;
+import fencerow.content.StockFile;
+import fencerow.content.UnitReader;
+import fencerow.desk.Counter;
+import fencerow.desk.NotKeptException;
+import fencerow.desk.StockBook;
+import fencerow.desk.StockRow;
+import fencerow.desk.Tally;
+import fencerow.desk.VisitBook;
+import fencerow.storage.Store;
+import fencerow.storage.UnusableStoreException;
+import fencerow.terms.AnswerCount;
+import fencerow.terms.QuestionId;
+import fencerow.terms.UnitId;
+import fencerow.visit.Showroom;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The units to show: those of the stock book, into which the showroom's stock list is taken at first and whenever it
+ * has changed. Without a database, the stock list alone.
+ */
+final class StockRoom implements AutoCloseable {
+    private static final System.Logger LOG = System.getLogger(StockRoom.class.getName());
+    private static final String LAST_TAKEN = "stock-list";
+
+    private final Optional<Store> store;
+    private final Optional<VisitBook> visits;
+    private final List<String> notices;
+    private final Clock clock;
+
+    private StockRoom(Optional<Store> store, List<String> notices, Clock clock) {
+        this.store = store;
+        this.visits = store.map(open -> new VisitBook(open.journal(), clock));
+        this.notices = List.copyOf(notices);
+        this.clock = clock;
+    }
+
+    /** Opens the database; where that cannot be done, staff are told and the kiosk goes on without. */
+    static StockRoom open(Path data, Clock clock) {
+        try {
+            Store store = Store.open(data, clock);
+            return new StockRoom(Optional.of(store), store.notices(), clock);
+        } catch (UnusableStoreException e) {
+            return new StockRoom(Optional.empty(), List.of("changes of the stock cannot be kept: " + e.getMessage()),
+                    clock);
+        }
+    }
+
+    /** The database, where there is one. */
+    Optional<Store> store() {
+        return store;
+    }
+
+    /**
+     * What is there to show now.
+     *
+     * @param showroom with the units that can be bought, and what shoppers answered in the quiz of late
+     * @param problems for staff
+     * @param state    equal as long as nothing has changed
+     */
+    record Stocked(Showroom showroom, List<String> problems, String state) {}
+
+    /**
+     * Looks what is there.
+     *
+     * @param content what units are read against
+     * @param list    the showroom's stock list; empty where it is not to be taken in
+     */
+    Stocked look(Content content, Optional<Path> list) {
+        List<String> problems = new ArrayList<>(notices);
+        if (store.isEmpty()) {
+            return new Stocked(content.showroom(), problems, "");
+        }
+        StockBook book = store.get().stock();
+        try {
+            list.ifPresent(file -> takeIn(file, content, problems));
+            LocalDate today = LocalDate.now(clock);
+            List<StockRow> rows = book.entries().stream()
+                    .filter(entry -> entry.sale().isShown(today))
+                    .map(entry -> entry.row())
+                    .toList();
+            UnitReader.Booked booked = content.units().read(rows);
+            booked.problems().forEach(problem -> problems.add(problem.toString()));
+            Showroom showroom = content.showroom().with(booked.units()).learned(answers(today, content.showroom()));
+            return new Stocked(showroom, problems, state());
+        } catch (NotKeptException e) {
+            problems.add(String.valueOf(e.getMessage()));
+            return new Stocked(content.showroom(), problems, "");
+        }
+    }
+
+    /** How each quiz question was answered in the last year. */
+    private Map<QuestionId, AnswerCount> answers(LocalDate today, Showroom showroom) {
+        Tally year = store.orElseThrow().journal().sum(today.minusYears(1), today);
+        Map<QuestionId, AnswerCount> answers = new HashMap<>();
+        showroom.quiz().questions().forEach(question -> {
+            String id = question.id().value();
+            long wrong = year.count(Counter.Kind.BELIEF_WRONG, id);
+            long other = year.count(Counter.Kind.BELIEF_RIGHT, id) + year.count(Counter.Kind.BELIEF_UNSURE, id);
+            answers.put(question.id(), new AnswerCount(wrong + other, wrong));
+        });
+        return answers;
+    }
+
+    /** A visit ended. Counts that cannot be kept now are kept with those of the next visits. */
+    void ended(Tally visit) {
+        try {
+            visits.ifPresent(book -> book.ended(visit));
+        } catch (NotKeptException e) {
+            LOG.log(System.Logger.Level.WARNING, "Counts of visits could not be written yet", e);
+        }
+    }
+
+    /** The state that a look would find now, without looking at any unit: what was changed, and which day it is. */
+    String state() {
+        try {
+            return store.map(open -> open.stock().revision() + " on " + LocalDate.now(clock)).orElse("");
+        } catch (NotKeptException e) {
+            return "";
+        }
+    }
+
+    private void takeIn(Path list, Content content, List<String> problems) {
+        Store open = store.orElseThrow();
+        String digest = digest(list);
+        if (open.memory().find(LAST_TAKEN).equals(Optional.of(digest))) {
+            return;
+        }
+        Map<UnitId, StockRow> before = new HashMap<>();
+        open.stock().entries().forEach(entry -> before.put(entry.row().id(), entry.row()));
+        var reader = new StockFile(content.units(), open.memory().columns(), Map.of());
+        List<StockFile.Read> read = new ArrayList<>();
+        StockBook.TakenIn taken = open.stock().take(true, intake -> {
+            read.add(reader.read(list, before, intake, rows -> { }));
+            return read.get(0).isGood();
+        });
+        if (taken.kept()) {
+            open.memory().remember(LAST_TAKEN, digest);
+        } else {
+            problems.add("the stock list was not taken in; what was known before is shown");
+            read.get(0).problems().forEach(problem -> problems.add(problem.toString()));
+        }
+    }
+
+    /** A word that changes with the file's bytes; blank where it cannot be read. */
+    private static String digest(Path file) {
+        try {
+            MessageDigest digest = MessageDigest.getInstance("SHA-256");
+            return HexFormat.of().formatHex(digest.digest(Files.readAllBytes(file)));
+        } catch (IOException e) {
+            return "";
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+
+    @Override
+    public void close() {
+        store.ifPresent(Store::close);
+    }
+}
