@@ -43,10 +43,10 @@ final class UnitInteractor {
     private final Texts texts;
     private final MatchWords words;
     private final UnitDrawing drawing;
-    private final SizingWords sizing;
+    private final FigureWords figureWords;
 
     UnitInteractor(Showroom showroom, Library library, Phrases phrases, SizingWords sizing) {
-        this.sizing = sizing;
+        this.figureWords = new FigureWords(sizing);
         this.showroom = showroom;
         this.phrases = phrases;
         this.texts = phrases.texts();
@@ -121,8 +121,8 @@ final class UnitInteractor {
 
     private List<UnitModel.SumLine> sums(Visit visit, Match match) {
         return showroom.figures(visit, match).stream()
-                .map(each -> new UnitModel.SumLine(sizing.figure(each), sizing.figureValue(each),
-                        sizing.figureNotes(each), new Place.Worksheet(each.kind().calculation(),
+                .map(each -> new UnitModel.SumLine(figureWords.name(each), figureWords.value(each),
+                        figureWords.notes(each), new Place.Worksheet(each.kind().calculation(),
                                 Optional.of(match.unit().id()), each.given(), false, 0)))
                 .toList();
     }
