@@ -3,6 +3,7 @@ package fencerow;
 import fencerow.kiosk.Fx;
 import fencerow.kiosk.Shown;
 import fencerow.kiosk.kit.Touch;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +40,10 @@ final class Shopper {
 
     /** Touches what is called so, or begins with it as a sentence of its own; turns the page until it is in sight. */
     void touch(String name) {
+        Fx.on(() -> {
+            shown.clock().pass(Duration.ofSeconds(1));
+            return true;
+        });
         waitFor(() -> find(name).isPresent(), "something called [" + name + "]");
         for (int page = 0; page < MOST_PAGES; page++) {
             Optional<Point2D> middle = Fx.on(() -> find(name).flatMap(Shopper::inSight));
@@ -48,6 +53,7 @@ final class Shopper {
             }
             String turn = Fx.on(() -> isAbove(name)) ? "Page up" : "Page down";
             Optional<Point2D> button = Fx.on(() -> find(turn).flatMap(Shopper::inSight));
+            shown.clock().pass(Duration.ofSeconds(1));
             robot.clickOn(button.orElseThrow(() -> new AssertionError("[" + name + "] cannot be reached")));
             rest();
         }

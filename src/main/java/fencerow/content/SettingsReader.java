@@ -49,7 +49,9 @@ final class SettingsReader {
                 .forEach(language -> map.problems().error(map.placeOf("strip"), "[strip] has no words in language ["
                         + language + "]", "add " + language + ": and the words"));
         boolean metric = map.choice("measures", Measures.values(), Measures::name) == Measures.metric;
-        Amount diagonal = map.map("panel", "diagonal").amount("diagonal", Dimension.LENGTH);
+        YamlMap screen = map.map("panel", "diagonal", "double-touch");
+        Amount diagonal = screen.amount("diagonal", Dimension.LENGTH);
+        Duration doubleTouch = Duration.ofMillis(Math.round(screen.amount("double-touch", Dimension.TIME).si() * 1000));
         YamlMap idle = map.map("idle", "warn-after", "reset-after");
         Duration warnAfter = seconds(idle.amount("warn-after", Dimension.TIME));
         Duration resetAfter = seconds(idle.amount("reset-after", Dimension.TIME));
@@ -59,7 +61,7 @@ final class SettingsReader {
         StockReader.Fees fees = fees(map);
         Optional<Weights> weights = weights(map);
         Optional<Settings.Panel> panel = top.problems().make(map.placeOf("panel"), before, () ->
-                new Settings.Panel(diagonal.si()));
+                new Settings.Panel(diagonal.si(), doubleTouch));
         Optional<Settings.Idle> waits = top.problems().make(map.placeOf("idle"), before, () ->
                 new Settings.Idle(warnAfter, resetAfter));
         if (panel.isEmpty() || waits.isEmpty() || weights.isEmpty()) {

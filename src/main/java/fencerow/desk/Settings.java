@@ -74,10 +74,17 @@ public record Settings(
      * The screen.
      *
      * @param diagonalMetres of the panel; sizes of targets and type follow from it
+     * @param doubleTouch    how soon after a touch another one at the same spot counts as the same
      */
-    public record Panel(double diagonalMetres) {
-        /** @throws IllegalArgumentException unless between 0.2 and 3 metres */
+    public record Panel(double diagonalMetres, Duration doubleTouch) {
+        private static final Duration LONGEST = Duration.ofSeconds(1);
+
+        /** @throws IllegalArgumentException unless between 0.2 and 3 metres, and 0 and 1 second */
         public Panel {
+            if (doubleTouch.isNegative() || doubleTouch.compareTo(LONGEST) > 0) {
+                throw new IllegalArgumentException(
+                        "double-touch of " + doubleTouch.toMillis() + " ms is out of range; give 0 s to 1 s");
+            }
             if (!(diagonalMetres >= 0.2 && diagonalMetres <= 3)) {
                 throw new IllegalArgumentException(
                         "panel diagonal " + diagonalMetres + " m is out of range; give 8 in to 118 in");

@@ -20,8 +20,8 @@
  *   <li>Words come from {@code content/LANGUAGE/kiosk.yaml} by {@code frame.say("screen.key")}; looks from the theme in
  *       {@code src/main/resources}, by style classes; no colour, size or distance stands in Java but the ems that an
  *       arrangement needs.
- *   <li>A line in the tests' {@code WalkPlace} takes it into the walk through all sizes, contrasts and languages and
- *       into the contact sheet.
+ *   <li>A line in the tests' {@code WalkPlace} takes it into the walk through panels, sizes, contrasts and languages,
+ *       and into the contact sheet.
  * </ul>
  *
  * <p>May use {@code terms}, {@code explainers}, {@code stock}, {@code needs}, {@code sizing}, {@code search},

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.function.Function;
 
 /**
@@ -36,15 +37,21 @@ public record Quiz(List<QuizQuestion> questions) {
 
     /**
      * The question with the most at stake that has not been answered: the job itself before any money, then chance of
-     * being wrong times money times relevance, then file order.
+     * being wrong times money times relevance. Where that is equal, the seed decides, so that two shoppers in a row
+     * are not asked in the same order.
      */
-    public Optional<QuizQuestion> next(Beliefs beliefs, Function<QuizQuestion, Worth> worth) {
+    public Optional<QuizQuestion> next(Beliefs beliefs, Function<QuizQuestion, Worth> worth, long seed) {
         Comparator<QuizQuestion> most = Comparator.<QuizQuestion, Boolean>comparing(
                         question -> worth.apply(question).atStake().job())
-                .thenComparingDouble(question -> worth.apply(question).expected(question.wrong()));
+                .thenComparingDouble(question -> worth.apply(question).expected(question.wrong()))
+                .thenComparingLong(question -> turn(question, seed));
         return questions.stream()
                 .filter(question -> beliefs.find(question.id()).isEmpty())
                 .reduce((best, each) -> most.compare(each, best) > 0 ? each : best);
+    }
+
+    private static long turn(QuizQuestion question, long seed) {
+        return new SplittableRandom(seed ^ question.id().value().hashCode()).nextLong();
     }
 
     /** The question with the id. */

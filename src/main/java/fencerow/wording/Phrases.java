@@ -4,6 +4,7 @@ import com.ibm.icu.text.ListFormatter;
 import com.ibm.icu.text.NumberFormat;
 import com.ibm.icu.util.Currency;
 import fencerow.checklist.Because;
+import fencerow.checklist.ChecklistLine;
 import fencerow.match.Blocked;
 import fencerow.match.Concession;
 import fencerow.match.Match;
@@ -228,6 +229,26 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
             return texts.get(atStake.job() ? "at-stake.job" : "at-stake.little");
         }
         return texts.get(atStake.job() ? "at-stake.both" : "at-stake.money", Map.of("range", range(atStake.money())));
+    }
+
+    /** The number of the shopper's own that a line is checked against. */
+    public Optional<String> number(ChecklistLine line) {
+        return line.number().map(number -> {
+            Amount low = number.amount().low();
+            String high = amount(number.amount().high());
+            String amount = number.amount().isExact()
+                    ? high
+                    : low.si() == 0
+                            ? texts.get("work.up-to", Map.of("high", high))
+                            : texts.get("work.allowed", Map.of("low", amount(low), "high", high));
+            return texts.get("work.line." + number.kind().id(), Map.of("amount", amount));
+        });
+    }
+
+    /** How to check a line in seconds, and against which number. */
+    public String how(ChecklistLine line) {
+        String how = labels().lineHow(line);
+        return number(line).map(number -> how + " " + number).orElse(how);
     }
 
     /** Why a line is on this shopper's list. */

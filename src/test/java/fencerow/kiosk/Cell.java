@@ -1,29 +1,48 @@
 package fencerow.kiosk;
 
 import fencerow.kiosk.frame.Comfort;
-import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Premises;
+import fencerow.kiosk.kit.Scale;
 import fencerow.kiosk.kit.TextSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import javafx.scene.Scene;
+import java.util.stream.Stream;
 
 /**
  * One way a screen can be shown.
  *
- * @param width  of the scene, in pixels
- * @param height of the scene, in pixels
+ * @param portrait whether the panel is mounted upright
+ * @param lowReach whether everything is in its lower part
  */
-record Cell(int width, int height, TextSize textSize, boolean highContrast, String language) {
-    /** In high contrast only English is looked at: it changes colours and lines, whatever the words are. */
+record Cell(Panel panel, boolean portrait, TextSize textSize, boolean highContrast, String language,
+        boolean lowReach) {
+    /** Set to anything, every screen is walked in every way. */
+    private static final String FULL = "fencerow.walk.full";
+
+    /** The ways in which a screen is walked: any two settings meet in one of them. Other names, other ways. */
+    static List<Cell> of(String screen) {
+        if (System.getProperty(FULL) != null) {
+            return all();
+        }
+        List<String> languages = languages();
+        return Pairs.of(List.of(Panel.values().length, 2, TextSize.values().length, 2, languages.size(), 2),
+                        screen.hashCode()).stream()
+                .map(at -> new Cell(Panel.values()[at.get(0)], at.get(1) == 1, TextSize.values()[at.get(2)],
+                        at.get(3) == 1, languages.get(at.get(4)), at.get(5) == 1))
+                .toList();
+    }
+
     static List<Cell> all() {
         List<Cell> cells = new ArrayList<>();
-        for (int[] size : new int[][] {{1920, 1080}, {1080, 1920}}) {
-            for (TextSize textSize : TextSize.values()) {
-                for (boolean highContrast : new boolean[] {false, true}) {
-                    for (String language : highContrast ? List.of("en") : List.of("en", "es", Rooms.PSEUDO)) {
-                        cells.add(new Cell(size[0], size[1], textSize, highContrast, language));
+        for (Panel panel : Panel.values()) {
+            for (boolean portrait : new boolean[] {false, true}) {
+                for (TextSize textSize : TextSize.values()) {
+                    for (boolean highContrast : new boolean[] {false, true}) {
+                        for (String language : languages()) {
+                            cells.add(new Cell(panel, portrait, textSize, highContrast, language, false));
+                            cells.add(new Cell(panel, portrait, textSize, highContrast, language, true));
+                        }
                     }
                 }
             }
@@ -31,17 +50,34 @@ record Cell(int width, int height, TextSize textSize, boolean highContrast, Stri
         return cells;
     }
 
+    /** Those offered, and the one with longer words. */
+    private static List<String> languages() {
+        List<String> offered = Rooms.premises().settings().languages();
+        return Stream.concat(offered.stream(), Stream.of(Rooms.PSEUDO)).distinct().toList();
+    }
+
+    int width() {
+        return panel.width(portrait);
+    }
+
+    int height() {
+        return panel.height(portrait);
+    }
+
+    Scale scale() {
+        return Scale.of(panel.diagonalMetres(), width(), height(), textSize);
+    }
+
     /** Looks at the screen in a scene of its own, laid out. Called on JavaFX's thread. */
-    <T> T show(Premises premises, WalkPlace place, Function<Scene, T> look) {
-        Shown shown = Shown.of(premises, width, height);
-        shown.frame().go(new Place.Home());
-        shown.frame().change(new Comfort(language, textSize, highContrast, false));
+    <T> T show(Premises premises, WalkPlace place, Function<Shown, T> look) {
+        Shown shown = Shown.of(Rooms.on(panel.diagonalMetres(), premises), width(), height());
+        shown.frame().change(new Comfort(language, textSize, highContrast, false, lowReach));
         place.prepare().accept(shown.frame());
         shown.layOut();
         place.then().accept(shown);
         shown.layOut();
         try {
-            return look.apply(shown.scene());
+            return look.apply(shown);
         } finally {
             shown.frame().leave();
         }
@@ -49,7 +85,7 @@ record Cell(int width, int height, TextSize textSize, boolean highContrast, Stri
 
     @Override
     public String toString() {
-        return (width > height ? "landscape" : "portrait") + "-" + textSize.id()
-                + (highContrast ? "-contrast" : "") + "-" + language;
+        return panel + (portrait ? "-portrait-" : "-landscape-") + textSize.id()
+                + (highContrast ? "-contrast" : "") + "-" + language + (lowReach ? "-low" : "");
     }
 }

@@ -12,9 +12,9 @@ import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
 
 /**
- * Draws every screen in every way it can be shown, as PNG files in {@code target/screens}, for looking at.
+ * Draws every screen in the ways it is walked in, as PNG files in {@code target/screens}, for looking at.
  *
- * <p>Arguments: a part of a screen's name and a part of a way's name; without them everything is drawn.
+ * <p>Arguments: a part of a screen's name, and a part of a way's name; with the latter every such way is drawn.
  */
 public final class ContactSheet {
     private static final Path FOLDER = Path.of("target", "screens");
@@ -28,9 +28,9 @@ public final class ContactSheet {
         Files.createDirectories(FOLDER);
         Premises premises = Rooms.premises();
         for (WalkPlace place : WalkPlace.all()) {
-            for (Cell cell : Cell.all()) {
+            for (Cell cell : way.isEmpty() ? Cell.of(place.name()) : Cell.all()) {
                 if (place.name().contains(screen) && cell.toString().contains(way)) {
-                    save(Fx.on(() -> cell.show(premises, place, scene -> scene.snapshot(null))),
+                    save(Fx.on(() -> cell.show(premises, place, shown -> shown.scene().snapshot(null))),
                             FOLDER.resolve(place.name() + "-" + cell + ".png"));
                 }
             }

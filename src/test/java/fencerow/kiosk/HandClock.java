@@ -8,7 +8,7 @@ import java.time.ZoneOffset;
 
 /** A clock that a test moves on by hand. */
 public final class HandClock extends Clock {
-    private Instant now = Instant.EPOCH;
+    private volatile Instant now = Instant.EPOCH;
 
     /** Lets time pass. */
     public void pass(Duration time) {

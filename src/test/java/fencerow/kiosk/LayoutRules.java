@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Set;
 import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -26,6 +27,8 @@ import org.kordamp.ikonli.javafx.FontIcon;
 final class LayoutRules {
     private static final Set<String> FAMILIES = Set.of("Roboto", "Roboto Light", "Roboto Medium");
     private static final Set<String> BIG = Set.of(Styles.PRIMARY, Styles.SECONDARY, Styles.TILE, "door");
+    /** The share of the screen's height above which nothing is to be touched by who cannot reach up. */
+    private static final double BEYOND_REACH = 0.15;
     private static final double SLACK = 1.5;
 
     private final Scale scale;
@@ -38,7 +41,7 @@ final class LayoutRules {
     LayoutRules(Scene scene, Cell cell) {
         this.scene = scene;
         this.cell = cell;
-        this.scale = Scale.of(0.6096, cell.width(), cell.height(), cell.textSize());
+        this.scale = cell.scale();
     }
 
     List<String> broken() {
@@ -51,7 +54,7 @@ final class LayoutRules {
     }
 
     /** What lies on top: a sheet hides what is below it. */
-    private static Node top(Parent root) {
+    static Node top(Parent root) {
         List<Node> covers = new ArrayList<>(root.lookupAll(".cover"));
         return covers.isEmpty() ? root : covers.get(covers.size() - 1);
     }
@@ -144,10 +147,10 @@ final class LayoutRules {
     }
 
     private void checkOverlaps() {
+        List<Bounds> boxes = words.stream().map(LayoutRules::visible).toList();
         for (int i = 0; i < words.size(); i++) {
-            Bounds one = visible(words.get(i));
             for (int j = i + 1; j < words.size(); j++) {
-                Bounds both = common(one, visible(words.get(j)));
+                Bounds both = common(boxes.get(i), boxes.get(j));
                 if (both.getWidth() > 2 * SLACK && both.getHeight() > 2 * SLACK) {
                     broken.add("[" + name(words.get(i)) + "] and [" + name(words.get(j)) + "] overlap");
                 }
@@ -161,19 +164,38 @@ final class LayoutRules {
             broken.add(String.format(Locale.ROOT, "target [%s] is %.1f x %.1f mm", touch.getAccessibleText(),
                     touch.getWidth() / scale.px(1), touch.getHeight() / scale.px(1)));
         }
+        if (cell.lowReach() && visible(touch).getMinY() < BEYOND_REACH * cell.height() && !touch.getStyleClass()
+                .contains("attract-touch")) {
+            broken.add("target [" + touch.getAccessibleText() + "] is too high up to reach");
+        }
         String name = touch.getAccessibleText();
         if (name == null || name.isBlank()) {
             broken.add("a target without a name: " + touch.getStyleClass());
+        } else if (touch.getAccessibleRole() == AccessibleRole.NODE) {
+            broken.add("target [" + name + "] has no role");
+        } else if (!wordsOn(touch).isEmpty() && wordsOn(touch).stream().noneMatch(name::startsWith)) {
+            broken.add("target [" + name + "] is not called what stands on it: " + wordsOn(touch));
         }
         checkInside(touch);
     }
 
+    /** The words that stand on it: what somebody would call it who sees it (WCAG 2.2, 2.5.3). */
+    private static List<String> wordsOn(Node node) {
+        if (node instanceof Label label) {
+            return label.getText().codePoints().anyMatch(Character::isLetter) ? List.of(label.getText()) : List.of();
+        }
+        return node instanceof Parent parent && node.isVisible()
+                ? parent.getChildrenUnmodifiable().stream().flatMap(each -> wordsOn(each).stream()).toList()
+                : List.of();
+    }
+
     private void checkGaps() {
         double least = scale.px(3) - 0.75;
+        List<Bounds> boxes = targets.stream().map(LayoutRules::visible).toList();
         for (int i = 0; i < targets.size(); i++) {
-            Bounds one = visible(targets.get(i));
+            Bounds one = boxes.get(i);
             for (int j = i + 1; j < targets.size(); j++) {
-                Bounds other = visible(targets.get(j));
+                Bounds other = boxes.get(j);
                 if (one.isEmpty() || other.isEmpty()) {
                     continue;
                 }
@@ -188,12 +210,12 @@ final class LayoutRules {
         }
     }
 
-    private static Bounds box(Node node) {
+    static Bounds box(Node node) {
         Node inner = node instanceof Label label ? label.lookup(".text") : node;
         return inner == null ? node.localToScene(node.getLayoutBounds()) : inner.localToScene(inner.getLayoutBounds());
     }
 
-    private static Bounds visible(Node node) {
+    static Bounds visible(Node node) {
         Bounds box = box(node);
         for (Parent around = node.getParent(); around != null; around = around.getParent()) {
             if (around.getClip() != null) {
@@ -211,7 +233,7 @@ final class LayoutRules {
         return new BoundingBox(x, y, Math.max(-1, width), Math.max(-1, height));
     }
 
-    private static String name(Node node) {
+    static String name(Node node) {
         if (node instanceof Label label) {
             return label.getText();
         }

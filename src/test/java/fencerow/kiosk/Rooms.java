@@ -37,10 +37,21 @@ public final class Rooms {
         PaperSettings paper = set.paper();
         var printing = new PaperSettings(Optional.of("ipp://printer.invalid/ipp/print"), paper.saveFolder(),
                 paper.letter(), paper.pageOne(), paper.signs(), paper.perVisit(), paper.perHour());
-        return new Premises(demo.showroom(), demo.texts(), demo.libraries(),
-                new Settings(set.name(), set.languages(), set.metric(), set.idle(), set.panel(), printing, set.pin(),
-                        set.dataFolder()),
-                demo.search(), printer, demo.contentVersion(), demo.problems());
+        return with(demo, new Settings(set.name(), set.languages(), set.metric(), set.idle(), set.panel(), printing,
+                set.pin(), set.dataFolder()), printer);
+    }
+
+    /** A showroom on a panel of another size. */
+    static Premises on(double diagonalMetres, Premises room) {
+        Settings set = room.settings();
+        return with(room, new Settings(set.name(), set.languages(), set.metric(), set.idle(),
+                new Settings.Panel(diagonalMetres, set.panel().doubleTouch()), set.paper(), set.pin(),
+                set.dataFolder()), room.printer());
+    }
+
+    private static Premises with(Premises room, Settings settings, ListPrinter printer) {
+        return new Premises(room.showroom(), room.texts(), room.libraries(), settings, room.search(), printer,
+                room.contentVersion(), room.problems());
     }
 
     private static Premises read() {

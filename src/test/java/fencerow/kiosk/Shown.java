@@ -4,6 +4,7 @@ import fencerow.kiosk.frame.BackRoom;
 import fencerow.kiosk.frame.Doors;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Premises;
+import fencerow.kiosk.frame.Speaker;
 import fencerow.kiosk.kit.Touch;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,9 +23,15 @@ public record Shown(Frame frame, Scene scene, HandClock clock) {
 
     /** The same with its work done elsewhere. */
     public static Shown of(Premises premises, int width, int height, BackRoom backRoom) {
+        return of(premises, width, height, backRoom, Speaker.NONE);
+    }
+
+    /** The same with a voice. */
+    public static Shown of(Premises premises, int width, int height, BackRoom backRoom, Speaker speaker) {
         Scene scene = new Scene(new Group(), width, height);
         HandClock clock = new HandClock();
-        Frame frame = new Frame(premises, Screens::make, backRoom, clock, new Doors(() -> {}, () -> {}, () -> {}));
+        var doors = new Doors(() -> {}, () -> {}, () -> {});
+        Frame frame = new Frame(premises, Screens::make, backRoom, clock, doors, speaker);
         frame.show(scene);
         return new Shown(frame, scene, clock);
     }

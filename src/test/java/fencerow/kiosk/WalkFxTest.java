@@ -1,14 +1,26 @@
 package fencerow.kiosk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.kiosk.frame.Premises;
+import fencerow.kiosk.kit.TextSize;
+import fencerow.kiosk.kit.Touch;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import javafx.geometry.Bounds;
+import javafx.scene.paint.Color;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Opens every screen in every way it can be shown, and holds it to the rules of {@link LayoutRules}. */
+/**
+ * Opens every screen in the ways it can be shown, and holds it to the rules of {@link LayoutRules}; any two settings
+ * meet in one of the ways. {@code -Dfencerow.walk.full} walks every way. {@link PixelRules} hold in one way a screen,
+ * which alternates between the two contrasts.
+ */
 class WalkFxTest {
     static List<WalkPlace> places() {
         return WalkPlace.all();
@@ -19,11 +31,52 @@ class WalkFxTest {
     void everyScreenKeepsTheRulesInEveryWayItCanBeShown(WalkPlace place) {
         Premises premises = Rooms.premises();
         List<String> broken = new ArrayList<>();
-        for (Cell cell : Cell.all()) {
-            broken.addAll(Fx.on(() -> cell.show(premises, place, scene -> new LayoutRules(scene, cell).broken().stream()
+        for (Cell cell : Cell.of(place.name())) {
+            broken.addAll(Fx.on(() -> cell.show(premises, place, shown -> new LayoutRules(shown.scene(), cell)
+                    .broken().stream()
                     .map(each -> place.name() + "-" + cell + ": " + each)
                     .toList())));
         }
         assertEquals("", String.join("\n", broken));
+    }
+
+    @Test
+    void contrastIsWhatTheStandardsOwnFormulaGives() {
+        // Values of WCAG 2.2's formula, worked out apart from this code.
+        assertEquals(21.00, PixelRules.contrast(Color.BLACK, Color.WHITE), 0.005);
+        assertEquals(4.542, PixelRules.contrast(Color.web("#767676"), Color.WHITE), 0.001);
+        assertEquals(2.995, PixelRules.contrast(Color.WHITE, Color.web("#959595")), 0.001);
+        assertEquals(8.592, PixelRules.contrast(Color.web("#0000ff"), Color.WHITE), 0.001);
+    }
+
+    @Test
+    void everyScreenStandsOutAndHasHelpAndStartOverInTheSamePlace() {
+        List<String> broken = new ArrayList<>();
+        Map<String, Bounds> first = new TreeMap<>();
+        int number = 0;
+        for (WalkPlace place : WalkPlace.all()) {
+            Cell cell = new Cell(Panel.INCHES_21_5, false, TextSize.NORMAL, number++ % 2 == 1, "en", false);
+            Fx.on(() -> cell.show(Rooms.premises(), place, shown -> {
+                PixelRules.broken(shown).forEach(each -> broken.add(place.name() + "-" + cell + ": " + each));
+                if (shown.frame().here().key().equals("attract")) {
+                    return true;
+                }
+                for (String key : List.of("strip.help", "strip.start-over")) {
+                    Bounds box = find(shown, shown.frame().say(key));
+                    Bounds usual = first.computeIfAbsent(key, fresh -> box);
+                    if (Math.hypot(box.getMinX() - usual.getMinX(), box.getMinY() - usual.getMinY()) > 1) {
+                        broken.add(place.name() + ": " + key + " is at " + box + ", elsewhere at " + usual);
+                    }
+                }
+                return true;
+            }));
+        }
+        assertEquals("", String.join("\n", broken));
+    }
+
+    private static Bounds find(Shown shown, String name) {
+        List<Touch> found = shown.touches().stream().filter(each -> name.equals(each.getAccessibleText())).toList();
+        assertTrue(!found.isEmpty(), () -> "there is no [" + name + "] at " + shown.frame().here().key());
+        return found.get(0).localToScene(found.get(0).getLayoutBounds());
     }
 }

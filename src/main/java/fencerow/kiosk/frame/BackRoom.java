@@ -1,6 +1,7 @@
 package fencerow.kiosk.frame;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CancellationException;
@@ -77,8 +78,9 @@ public final class BackRoom {
 
     /** Drops all work, its results included. */
     void endVisit() {
-        desks.values().forEach(task -> task.cancel(true));
+        List<FutureTask<?>> dropped = List.copyOf(desks.values());
         desks.clear();
+        dropped.forEach(task -> task.cancel(true));
     }
 
     private <T> void deliver(

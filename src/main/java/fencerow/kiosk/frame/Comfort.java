@@ -4,14 +4,20 @@ import fencerow.desk.Settings;
 import fencerow.kiosk.kit.TextSize;
 
 /**
- * How a shopper likes to read. Forgotten with the visit.
+ * How a shopper likes to read, and reach. Forgotten with the visit.
  *
  * @param language     as a BCP 47 tag
  * @param textSize     how large the words are
  * @param highContrast black on white instead of ink on paper
  * @param metric       metric units rather than US customary
+ * @param lowReach     everything that can be touched in the lower part of the screen
  */
-public record Comfort(String language, TextSize textSize, boolean highContrast, boolean metric) {
+public record Comfort(String language, TextSize textSize, boolean highContrast, boolean metric, boolean lowReach) {
+    /** With the whole screen in reach. */
+    public Comfort(String language, TextSize textSize, boolean highContrast, boolean metric) {
+        this(language, textSize, highContrast, metric, false);
+    }
+
     /** What every visit starts with in this showroom. */
     static Comfort usual(Settings settings) {
         return new Comfort(settings.languages().get(0), TextSize.NORMAL, false, settings.metric());
@@ -19,21 +25,26 @@ public record Comfort(String language, TextSize textSize, boolean highContrast, 
 
     /** In another language. */
     public Comfort withLanguage(String other) {
-        return new Comfort(other, textSize, highContrast, metric);
+        return new Comfort(other, textSize, highContrast, metric, lowReach);
     }
 
     /** With words of another size. */
     public Comfort withTextSize(TextSize other) {
-        return new Comfort(language, other, highContrast, metric);
+        return new Comfort(language, other, highContrast, metric, lowReach);
     }
 
     /** With the other contrast. */
     public Comfort withOtherContrast() {
-        return new Comfort(language, textSize, !highContrast, metric);
+        return new Comfort(language, textSize, !highContrast, metric, lowReach);
     }
 
     /** With the other system of units. */
     public Comfort withOtherUnits() {
-        return new Comfort(language, textSize, highContrast, !metric);
+        return new Comfort(language, textSize, highContrast, !metric, lowReach);
+    }
+
+    /** With everything lower, or over the whole screen again. */
+    public Comfort withOtherReach() {
+        return new Comfort(language, textSize, highContrast, metric, !lowReach);
     }
 }

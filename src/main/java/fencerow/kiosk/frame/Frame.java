@@ -11,8 +11,8 @@ import fencerow.wording.Texts;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import javafx.beans.property.ObjectProperty;
@@ -21,18 +21,14 @@ import javafx.beans.property.SimpleObjectProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.input.KeyEvent;
-import javafx.scene.input.MouseEvent;
+import javafx.scene.input.InputEvent;
 import javafx.scene.layout.StackPane;
 import javafx.util.Subscription;
 
 /**
- * What every screen is shown in and asks for what it needs: the visit and what it comes to, where to go, the words, the
- * back room, sheets laid over the screen. Confined to the screen's thread.
+ * What every screen is shown in and asks for what it needs: visit, words, ways, work. Confined to the screen's thread.
  */
-public final class Frame {
-    private static final System.Logger LOG = System.getLogger(Frame.class.getName());
-
+public final class Frame implements Sayings {
     private Premises premises;
     private Premises next;
     private final ScreenMaker maker;
@@ -47,14 +43,16 @@ public final class Frame {
     private final List<Subscription> followed = new ArrayList<>();
     private final Furniture furniture;
     private final Overlays overlays;
+    private final ReadAloud aloud;
     private Comfort comfort;
+    private long seed;
     private Scale scale;
     private Trail trail = Trail.startingAt(new Place.Attract());
     private Optional<Screen> screen = Optional.empty();
     private Subscription inScene = Subscription.EMPTY;
 
     /** Furnishes a frame; {@link #show} puts it into a scene. */
-    public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors) {
+    public Frame(Premises premises, ScreenMaker maker, BackRoom backRoom, Clock clock, Doors doors, Speaker speaker) {
         this.premises = premises;
         this.next = premises;
         this.maker = maker;
@@ -66,10 +64,12 @@ public final class Frame {
         this.scale = new Scale(1, TextSize.NORMAL);
         this.furniture = new Furniture(this);
         this.overlays = new Overlays(this);
+        this.aloud = new ReadAloud(this, overlays, speaker);
         root.getStyleClass().add(Styles.SHELL);
         root.getChildren().setAll(furniture.node(), overlays.node());
-        root.addEventFilter(MouseEvent.MOUSE_PRESSED, press -> idle.touched());
-        root.addEventFilter(KeyEvent.KEY_PRESSED, press -> idle.touched());
+        var input = new Input(() -> idle.touched(), new Strikes(clock, premises.settings().panel().doubleTouch()),
+                furniture, overlays);
+        root.addEventFilter(InputEvent.ANY, event -> input.watch(event, root, scale));
         LockDown.on(root);
     }
 
@@ -93,19 +93,9 @@ public final class Frame {
         return premises;
     }
 
-    /** The words in the shopper's language. */
+    @Override
     public Texts texts() {
         return premises.texts(comfort.language());
-    }
-
-    /** The words under {@code kiosk.} and the key. */
-    public String say(String key) {
-        return texts().get("kiosk." + key);
-    }
-
-    /** The words under {@code kiosk.} and the key, with arguments by name. */
-    public String say(String key, Map<String, ?> arguments) {
-        return texts().get("kiosk." + key, arguments);
     }
 
     /** Sentences in the shopper's language and units. */
@@ -141,6 +131,11 @@ public final class Frame {
     /** Everything answered so far. */
     public ReadOnlyObjectProperty<Visit> visit() {
         return visit;
+    }
+
+    /** What chance there is in the visit, such as the order of answers, comes of; another in each visit. */
+    public long seed() {
+        return seed;
     }
 
     /** What it comes to; empty until it has been worked out for the present visit. */
@@ -198,6 +193,12 @@ public final class Frame {
     /** Lays a sheet over the screen; it can be closed by a touch. */
     public void lay(String title, Node content) {
         overlays.lay(title, content);
+        aloud.shown(title, content);
+    }
+
+    /** Reading aloud, and what a shopper can do about it. */
+    ReadAloud aloud() {
+        return aloud;
     }
 
     /** Takes the sheet away, if there is one. */
@@ -212,6 +213,7 @@ public final class Frame {
 
     /** Ends the visit: everything is forgotten, and the place is shown as to the first shopper of the day. */
     public void startOver(Place place) {
+        aloud.visitEnded();
         backRoom.endVisit();
         backRoom.errand(premises.printer()::visitEnded);
         overlays.clear();
@@ -220,6 +222,7 @@ public final class Frame {
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
         last = Optional.empty();
+        seed = new SplittableRandom(clock.millis()).nextLong();
         scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
         open(Trail.startingAt(place));
         workOut();
@@ -227,11 +230,11 @@ public final class Frame {
 
     /** Shows everything another way, the shopper staying where they are. */
     public void change(Comfort next) {
-        Place here = screen.map(Screen::place).orElse(trail.here());
+        Trail again = trail.instead(screen.map(Screen::place).orElse(trail.here()));
         comfort = next;
         overlays.clear();
         scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
-        open(trail.instead(here));
+        open(again);
     }
 
     /** Takes newer premises: at once if nobody is here, else for the next visit. */
@@ -269,14 +272,13 @@ public final class Frame {
 
     /** Something went wrong that no screen could deal with: written down without a shopper's words, ends the visit. */
     public void failed(Throwable failure) {
-        LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+        Failures.write(failure);
         startOver(new Place.Attract());
         doors.failed().run();
     }
 
     private void resized() {
-        Scene scene = root.getScene();
-        if (scene != null && scene.getWidth() > 0 && scene.getHeight() > 0) {
+        if (root.getScene() != null && root.getScene().getWidth() > 0 && root.getScene().getHeight() > 0) {
             change(comfort);
         }
     }
@@ -293,5 +295,6 @@ public final class Frame {
         idle.reading(made.words());
         idle.touched();
         furniture.show(made);
+        aloud.shown(made);
     }
 }

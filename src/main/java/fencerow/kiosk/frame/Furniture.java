@@ -5,18 +5,27 @@ import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.Flanks;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Styles;
+import fencerow.kiosk.kit.TextSize;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
+import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
 
 /** What stays the same around every screen: the heading with the way back, and the strip at the foot. */
 final class Furniture {
     /** From this width, in ems, both buttons of the heading say in words what they do. */
     private static final double ROOM_FOR_WORDS = 36;
+
+    /** Of the screen's height. */
+    private static final double BEYOND_REACH = 0.3;
 
     private final Frame frame;
     private final BorderPane pane = new BorderPane();
@@ -29,17 +38,38 @@ final class Furniture {
         return pane;
     }
 
+    /** Heading, screen and strip, as far as they are shown. */
+    List<Node> layers() {
+        return Stream.of(pane.getTop(), pane.getCenter(), pane.getBottom()).filter(Objects::nonNull).toList();
+    }
+
+    /** The screen alone. */
+    Node content() {
+        return pane.getCenter();
+    }
+
     void show(Screen screen) {
         if (screen.bare()) {
             pane.setTop(null);
             pane.setBottom(null);
         } else {
-            pane.setTop(header(screen));
-            pane.setBottom(new Strip(frame).node());
+            boolean low = frame.comfort().lowReach();
+            Node header = header(screen);
+            Node strip = new Strip(frame).node();
+            pane.setTop(low ? beyondReach() : header);
+            pane.setBottom(low ? new VBox(header, strip) : strip);
         }
         StackPane room = new StackPane(screen.view());
         room.getStyleClass().add(screen.bare() ? "bare" : Styles.SCREEN);
         pane.setCenter(room);
+    }
+
+    /** The upper part of the screen, left empty for who cannot reach there. */
+    private Region beyondReach() {
+        Region empty = new Region();
+        boolean roomy = !frame.isLandscape() || frame.comfort().textSize() != TextSize.DOUBLE;
+        empty.setMinHeight(Math.rint(pane.getScene().getHeight() * (roomy ? BEYOND_REACH : BEYOND_REACH / 2)));
+        return empty;
     }
 
     /** The search, but on the search itself. */

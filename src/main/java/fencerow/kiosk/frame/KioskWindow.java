@@ -37,7 +37,7 @@ public final class KioskWindow {
     private static final Duration LOOK_AT_CLOCK = Duration.millis(500);
     private static final int TICKS_A_LOOK_FOR_NEWER = 4;
     private static final int TICKS_A_LOOK_AT_MEMORY = 120;
-    private static final int WORKERS = 2;
+    private static final int WORKERS = 3;
     private static final int MOST_FAILURES = 5;
     private static final java.time.Duration FAILURES_WITHIN = java.time.Duration.ofMinutes(10);
     private static final java.time.Duration WATCHDOG_LOOK = java.time.Duration.ofSeconds(1);
@@ -64,11 +64,13 @@ public final class KioskWindow {
      * @param openings reads what there is to show
      * @param screens  makes the screens
      * @param wrong    says what is wrong when there is nothing to show
+     * @param speaker  reads aloud
      */
     public record Content(
             Openings openings,
             ScreenMaker screens,
-            BiFunction<Opening.Closed, Doors, Parent> wrong) {}
+            BiFunction<Opening.Closed, Doors, Parent> wrong,
+            Speaker speaker) {}
 
     /**
      * Makes the window; nothing is shown yet.
@@ -87,8 +89,7 @@ public final class KioskWindow {
     private static Thread worker(Runnable work) {
         Thread thread = new Thread(work, "back room");
         thread.setDaemon(true);
-        thread.setUncaughtExceptionHandler((worker, failure) ->
-                LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure)));
+        thread.setUncaughtExceptionHandler((worker, failure) -> Failures.write(failure));
         return thread;
     }
 
@@ -211,7 +212,7 @@ public final class KioskWindow {
             newer.ifPresent(this::offer);
         }, failure -> {
             looking = false;
-            LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+            Failures.write(failure);
         });
     }
 
@@ -225,7 +226,7 @@ public final class KioskWindow {
 
     private void read() {
         backRoom.work("content", content.openings()::open, this::show, failure -> {
-            LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+            Failures.write(failure);
             show(new Opening.Closed(List.of(String.valueOf(failure.getMessage()))));
         });
     }
@@ -235,7 +236,8 @@ public final class KioskWindow {
         Doors doors = new Doors(this::read, this::close, this::countFailure);
         if (opening instanceof Opening.Open open) {
             Frame next = new Frame(
-                    open.premises(), content.screens(), new BackRoom(workers, Platform::runLater), clock, doors);
+                    open.premises(), content.screens(), new BackRoom(workers, Platform::runLater), clock, doors,
+                    content.speaker());
             frame = Optional.of(next);
             next.show(scene);
         } else if (opening instanceof Opening.Closed nothing) {
@@ -246,14 +248,14 @@ public final class KioskWindow {
 
     private void failed(Throwable failure) {
         if (frame.isEmpty()) {
-            LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+            Failures.write(failure);
             countFailure();
             return;
         }
         try {
             frame.get().failed(failure);
         } catch (RuntimeException | Error e) {
-            LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(e));
+            Failures.write(e);
             end(Ending.AGAIN);
         }
     }

@@ -7,6 +7,7 @@ import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -34,13 +35,19 @@ final class Overlays {
         return layer;
     }
 
+    /** What lies on top of all else; nothing if the screen itself does. */
+    List<Node> covers() {
+        List<Node> all = layer.getChildren();
+        return all.isEmpty() ? List.of() : List.of(all.get(all.size() - 1));
+    }
+
     void lay(String title, Node content) {
         Label heading = Words.heading(title);
         HBox top = Boxes.row(Boxes.growing(heading), Buttons.quiet(Icon.CLOSE, frame.say("sheet.close"), this::lift));
         Column column = new Column(frame.scale(), content, 0, frame.say("column.up"), frame.say("column.down"));
         VBox card = Boxes.stack(top, Boxes.rule(), Boxes.growing(column));
         card.getStyleClass().add(Styles.SHEET);
-        sheet = Optional.of(covering(card, frame.say("sheet.close"), this::lift));
+        sheet = Optional.of(covering(frame, card, frame.say("sheet.close"), this::lift));
         refresh();
     }
 
@@ -57,8 +64,9 @@ final class Overlays {
                     stay);
             card.getStyleClass().addAll(Styles.SHEET, "asking");
             card.setAlignment(Pos.TOP_LEFT);
-            question = Optional.of(covering(card, frame.say("idle.stay"), frame::stay));
+            question = Optional.of(covering(frame, card, frame.say("idle.stay"), frame::stay));
             refresh();
+            frame.aloud().alert(frame.say("idle.ask") + " " + frame.say("idle.why"));
         }
         seconds.setText(frame.say("idle.seconds", Map.of("count", secondsLeft)));
     }
@@ -77,12 +85,13 @@ final class Overlays {
     }
 
     /** A card over a veil; a touch beside the card does what {@code beside} says. */
-    private static Node covering(VBox card, String name, Runnable beside) {
+    private static Node covering(Frame frame, VBox card, String name, Runnable beside) {
         Touch veil = new Touch(name, new Region(), beside);
         veil.getStyleClass().setAll(Styles.SCRIM);
         veil.setFocusTraversable(false);
         card.setMaxHeight(Region.USE_PREF_SIZE);
         StackPane room = new StackPane(card);
+        room.setAlignment(frame.comfort().lowReach() ? Pos.BOTTOM_CENTER : Pos.CENTER);
         room.getStyleClass().add("cover-room");
         room.setPickOnBounds(false);
         StackPane cover = new StackPane(veil, room);

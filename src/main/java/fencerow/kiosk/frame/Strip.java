@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 
@@ -25,13 +27,14 @@ final class Strip {
     private final Label jobs = Words.of("count", "");
     private final Label musts = Words.of("further-count", "");
     private final Label ready = Words.of("further-count", "");
+    private final Touch visit;
     private final Node node;
 
     Strip(Frame frame) {
         this.frame = frame;
         Wrap counts = new Wrap(frame.scale(), List.of(jobs, musts, ready));
         counts.getStyleClass().add("counts");
-        Touch visit = new Touch(frame.say("strip.visit"), counts, this::showVisit).styled(Styles.QUIET, "visit");
+        visit = new Touch(frame.say("strip.visit"), counts, this::showVisit).styled(Styles.QUIET, "visit");
         Ends ends = new Ends(frame.scale(), visit, new Wrap(frame.scale(), controls()));
         ends.getStyleClass().add(Styles.STRIP);
         node = ends;
@@ -43,8 +46,16 @@ final class Strip {
         return node;
     }
 
-    private void tell(Visit visit) {
-        jobs.setText(frame.say("strip.jobs", Map.of("count", visit.answers().chosen(JOBS).size())));
+    private void tell(Visit now) {
+        jobs.setText(frame.say("strip.jobs", Map.of("count", now.answers().chosen(JOBS).size())));
+        name();
+    }
+
+    /** What stands on it comes first, so that it can be called by that. */
+    private void name() {
+        visit.setAccessibleText(Stream.of(jobs.getText(), musts.getText(), ready.getText(), frame.say("strip.visit"))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(", ")));
     }
 
     private void tell(Optional<Outlook> outlook) {
@@ -53,6 +64,7 @@ final class Strip {
             boolean asked = !known.needs().requirements().isEmpty();
             int count = asked ? known.ranking().ready().size() : known.ranking().matches().size();
             ready.setText(frame.say(asked ? "strip.ready" : "strip.here", Map.of("count", count)));
+            name();
         });
     }
 
@@ -77,15 +89,19 @@ final class Strip {
                 () -> frame.change(now.withOtherContrast())));
         all.add(Buttons.quiet(Icon.UNITS, frame.say(now.metric() ? "strip.units-metric" : "strip.units-us"),
                 () -> frame.change(now.withOtherUnits())));
+        all.add(Buttons.quiet(Icon.SPEAK, frame.say("aloud.title"), frame.aloud()::lay));
         all.add(Buttons.quiet(Icon.HELP, frame.say("strip.help"), this::help));
         return all;
     }
 
     private void help() {
+        boolean low = frame.comfort().lowReach();
         frame.lay(frame.say("strip.help"), Boxes.loose(
                 Words.body(frame.say("help." + frame.here().key())),
                 Words.body(frame.say("help.strip")),
                 Words.small(frame.say("help.privacy")),
+                Buttons.secondary(Icon.LOWER, frame.say(low ? "low-reach.off" : "low-reach.on"),
+                        () -> frame.change(frame.comfort().withOtherReach())),
                 Buttons.quiet(Icon.STAFF, frame.say("help.staff-door"), () -> frame.go(new Place.Staff()))));
     }
 }

@@ -6,6 +6,7 @@ import javafx.animation.KeyValue;
 import javafx.animation.Timeline;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
+import javafx.geometry.Bounds;
 import javafx.geometry.Insets;
 import javafx.geometry.Orientation;
 import javafx.scene.Node;
@@ -78,6 +79,11 @@ public final class Column extends Region {
         return reach() <= 0 ? wanted : offset.get() / reach();
     }
 
+    /** What it holds. */
+    public Node content() {
+        return content;
+    }
+
     private double reach() {
         return Math.max(0, contentHeight - clipped.getHeight());
     }
@@ -91,6 +97,16 @@ public final class Column extends Region {
     public void show(Node part) {
         double y = content.sceneToLocal(part.localToScene(part.getLayoutBounds())).getMinY();
         glide(y);
+    }
+
+    /** Scrolls as little as brings a part of the content into sight. */
+    public void reveal(Node part) {
+        Bounds box = content.sceneToLocal(part.localToScene(part.getLayoutBounds()));
+        double top = box.getMinY() - OVERLAP_EMS * scale.em() / 2;
+        double bottom = box.getMaxY() + OVERLAP_EMS * scale.em() / 2;
+        if (part != up && part != down && (top < offset.get() || bottom > offset.get() + clipped.getHeight())) {
+            moveTo(top < offset.get() ? top : bottom - clipped.getHeight());
+        }
     }
 
     private void glide(double goal) {
@@ -152,8 +168,8 @@ public final class Column extends Region {
         double height = getHeight() - insets.getTop() - insets.getBottom();
         contentHeight = heightAt(width);
         boolean longer = contentHeight > height;
-        double gutter = scale.px(GUTTER);
-        double inner = longer ? width - gutter - scale.px(GUTTER_GAP) : width;
+        double gutter = scale.whole(GUTTER);
+        double inner = longer ? width - gutter - scale.whole(GUTTER_GAP) : width;
         contentHeight = longer ? heightAt(inner) : contentHeight;
         clipped.resizeRelocate(insets.getLeft(), insets.getTop(), inner, height);
         window.setWidth(inner);
@@ -178,7 +194,7 @@ public final class Column extends Region {
     private void layoutGutter(double x, double y, double width, double height) {
         up.resizeRelocate(x, y, width, width);
         down.resizeRelocate(x, y + height - width, width, width);
-        double gap = scale.px(GUTTER_GAP);
+        double gap = scale.whole(GUTTER_GAP);
         double line = Math.max(1, Math.rint(scale.px(1)));
         track.resizeRelocate(Math.rint(x + width / 2 - line / 2), y + width + gap, line, height - 2 * (width + gap));
     }

@@ -23,7 +23,7 @@ public final class Columns extends Pane {
      */
     public Columns(Scale scale, double ems, int most, Collection<? extends Node> parts) {
         this.least = ems * scale.em();
-        this.gap = scale.px(GAP);
+        this.gap = scale.whole(GAP);
         this.most = most;
         getChildren().setAll(parts);
     }

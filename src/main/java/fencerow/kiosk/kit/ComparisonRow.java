@@ -29,8 +29,8 @@ public final class ComparisonRow extends SpotPane {
         this.name = name;
         this.cells = List.copyOf(cells);
         this.least = ems * scale.em();
-        this.gap = scale.px(GAP);
-        this.lineGap = scale.px(LINE_GAP);
+        this.gap = scale.whole(GAP);
+        this.lineGap = scale.whole(LINE_GAP);
         getStyleClass().add("comparison-row");
         getChildren().add(name);
         getChildren().addAll(this.cells);

@@ -30,7 +30,7 @@ public final class Dial extends SpotPane {
     public Dial(Scale scale, double valueEms, Collection<Touch> less, Collection<Touch> more) {
         this.less = List.copyOf(less);
         this.more = List.copyOf(more);
-        this.gap = scale.px(GAP);
+        this.gap = scale.whole(GAP);
         this.valueLeast = valueEms * scale.em();
         value.getStyleClass().add("amount-value");
         getStyleClass().add("dial");

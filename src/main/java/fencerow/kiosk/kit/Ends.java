@@ -18,7 +18,7 @@ public final class Ends extends Pane {
     public Ends(Scale scale, Node first, Node second) {
         this.first = first;
         this.second = second;
-        this.gap = scale.px(GAP);
+        this.gap = scale.whole(GAP);
         getChildren().setAll(first, second);
     }
 

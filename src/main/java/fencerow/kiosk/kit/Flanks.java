@@ -21,7 +21,7 @@ public final class Flanks extends Pane {
         this.left = left;
         this.middle = middle;
         this.right = right;
-        this.gap = scale.px(GAP);
+        this.gap = scale.whole(GAP);
         left.ifPresent(getChildren()::add);
         getChildren().add(middle);
         right.ifPresent(getChildren()::add);

@@ -94,12 +94,12 @@ public final class Keyboard extends Pane {
     @Override
     protected double computePrefHeight(double width) {
         return Math.ceil(getInsets().getTop() + getInsets().getBottom()
-                + rows.size() * keyHeight() + (rows.size() - 1) * scale.px(GAP));
+                + rows.size() * keyHeight() + (rows.size() - 1) * scale.whole(GAP));
     }
 
     @Override
     protected double computePrefWidth(double height) {
-        return ACROSS * scale.px(WIDEST) + (ACROSS - 1) * scale.px(GAP);
+        return ACROSS * scale.whole(WIDEST) + (ACROSS - 1) * scale.whole(GAP);
     }
 
     @Override
@@ -109,14 +109,14 @@ public final class Keyboard extends Pane {
 
     @Override
     protected void layoutChildren() {
-        double gap = scale.px(GAP);
+        double gap = scale.whole(GAP);
         double height = keyHeight();
         double room = getWidth() - getInsets().getLeft() - getInsets().getRight();
-        double unit = Math.min(scale.px(WIDEST), (room - (ACROSS - 1) * gap) / ACROSS);
+        double unit = Math.min(scale.whole(WIDEST), Math.floor((room - (ACROSS - 1) * gap) / ACROSS));
         double y = getInsets().getTop();
         for (List<Key> row : rows) {
             double width = row.stream().mapToDouble(key -> width(key, unit, gap)).sum() + (row.size() - 1) * gap;
-            double x = getInsets().getLeft() + (room - width) / 2;
+            double x = getInsets().getLeft() + Math.rint((room - width) / 2);
             for (Key key : row) {
                 key.touch().resizeRelocate(x, y, width(key, unit, gap), height);
                 x += width(key, unit, gap) + gap;
@@ -126,10 +126,10 @@ public final class Keyboard extends Pane {
     }
 
     private double keyHeight() {
-        return Math.max(scale.px(LOWEST), ROOM * scale.em());
+        return Math.ceil(Math.max(scale.px(LOWEST), ROOM * scale.em()));
     }
 
     private static double width(Key key, double unit, double gap) {
-        return key.width() * unit + (key.width() - 1) * gap;
+        return Math.floor(key.width() * unit + (key.width() - 1) * gap);
     }
 }

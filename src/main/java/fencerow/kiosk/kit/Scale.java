@@ -40,6 +40,11 @@ public record Scale(double pixelsPerMillimetre, TextSize textSize) {
         return millimetres * pixelsPerMillimetre;
     }
 
+    /** At least so many millimetres in whole pixels, so that edges fall on pixels and stay sharp. */
+    public double whole(double millimetres) {
+        return Math.ceil(px(millimetres));
+    }
+
     /** The size of the smallest words in pixels, text size included: one em of the theme. */
     public double em() {
         return px(SMALLEST_TEXT) * textSize.factor();

@@ -31,7 +31,7 @@ public final class Split extends Pane {
         this.side = side;
         this.mainLeast = mainEms * scale.em();
         this.sideWidth = Math.floor(sideEms * scale.em());
-        this.gap = Math.floor(scale.px(GAP));
+        this.gap = scale.whole(GAP);
         getChildren().setAll(main, side);
     }
 

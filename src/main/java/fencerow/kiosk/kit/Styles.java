@@ -10,6 +10,8 @@ public final class Styles {
     public static final String HIGH_CONTRAST = "high-contrast";
     /** Followed by the text size's id. */
     public static final String TEXT_SIZE = "text-";
+    /** On the root while somebody uses keys. */
+    public static final String BY_KEYS = "by-keys";
     public static final String HEADER = "header";
     public static final String STRIP = "strip";
     public static final String SCREEN = "screen";

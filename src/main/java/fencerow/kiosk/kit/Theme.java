@@ -20,7 +20,8 @@ public final class Theme {
     private static final String FONTS = "/com/formdev/flatlaf/fonts/roboto/Roboto-";
     private static final List<String> FACES = List.of("Regular", "Italic", "Light", "Medium", "Bold");
     private static final List<String> SHEETS =
-            List.of("type.css", "layout.css", "controls.css", "learn.css", "match.css", "quiz.css", "drawing.css");
+            List.of("type.css", "layout.css", "controls.css", "learn.css", "match.css", "quiz.css", "drawing.css",
+                    "work.css");
     private static final Pattern MILLIMETRES = Pattern.compile("(-?\\d*\\.?\\d+)mm\\b");
     private static final Pattern PAPER = Pattern.compile("-paper: (#[0-9a-f]{6});");
     private static final double ANY_SIZE = 12;
@@ -58,10 +59,14 @@ public final class Theme {
         css.append(String.format(Locale.ROOT, ".root { -fx-font-size: %.2fpx; }%n", scale.em()));
         SHEETS.forEach(sheet -> css.append(read(sheet)));
         String pixels = MILLIMETRES.matcher(css)
-                .replaceAll(found -> String.format(
-                        Locale.ROOT, "%.2fpx", scale.px(Double.parseDouble(found.group(1)))));
+                .replaceAll(found -> pixels(scale, Double.parseDouble(found.group(1))));
         return "data:text/css;charset=UTF-8;base64,"
                 + Base64.getEncoder().encodeToString(pixels.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Whole, so that edges fall on pixels and stay sharp. */
+    private static String pixels(Scale scale, double millimetres) {
+        return (int) Math.rint(scale.px(millimetres)) + "px";
     }
 
     private static String read(String sheet) {

@@ -58,8 +58,9 @@ public class Touch extends StackPane implements Held {
         setFocusTraversable(true);
         content.setMouseTransparent(true);
         addEventHandler(MouseEvent.ANY, this::mouse);
-        addEventHandler(KeyEvent.KEY_PRESSED, this::key);
+        addEventHandler(KeyEvent.ANY, this::key);
         disabledProperty().addListener((property, was, is) -> letGo());
+        focusedProperty().addListener((property, was, is) -> letGo());
     }
 
     private static CssMetaData<Touch, Number> floor(
@@ -144,9 +145,16 @@ public class Touch extends StackPane implements Held {
         }
     }
 
+    /** As with a finger: letting go does it, so that a key held down, which repeats, does it once. */
     private void key(KeyEvent event) {
-        if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
-            event.consume();
+        if (event.getCode() != KeyCode.ENTER && event.getCode() != KeyCode.SPACE) {
+            return;
+        }
+        event.consume();
+        if (event.getEventType() == KeyEvent.KEY_PRESSED) {
+            arm(true);
+        } else if (event.getEventType() == KeyEvent.KEY_RELEASED && down) {
+            arm(false);
             action.run();
         }
     }

@@ -19,7 +19,7 @@ public final class Wrap extends Pane {
 
     /** Arranges parts, from the left. */
     public Wrap(Scale scale, Collection<? extends Node> parts) {
-        this.gap = scale.px(GAP);
+        this.gap = scale.whole(GAP);
         getStyleClass().add("wrap");
         getChildren().setAll(parts);
     }

@@ -35,7 +35,7 @@ public final class QuizController implements Screen, QuizTouches {
         this.view = new QuizView(frame, place.scroll(), this);
         this.question = place.question().flatMap(showroom().quiz()::find);
         // The same visit sees the same order again, another one another.
-        this.seed = frame.visit().get().answers().hashCode();
+        this.seed = frame.seed();
         view.showWorking();
         frame.follow(frame.outlook(), this::tell);
     }
@@ -48,7 +48,7 @@ public final class QuizController implements Screen, QuizTouches {
         outlook.ifPresent(known -> {
             stakes = Optional.of(known.stakes());
             if (question.isEmpty()) {
-                question = showroom().nextQuizQuestion(known.visit(), known.stakes());
+                question = showroom().nextQuizQuestion(known.visit(), known.stakes(), seed);
             }
             if (question.isEmpty()) {
                 view.showNoMore();
