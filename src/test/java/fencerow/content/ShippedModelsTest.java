@@ -72,9 +72,10 @@ class ShippedModelsTest {
                 .findFirst()
                 .orElseThrow();
         String[] byClass = bands.split(" ", -1);
-        for (MachineClass machineClass : MachineClass.values()) {
-            String[] band = byClass[machineClass.ordinal()].split("-", -1);
-            for (Model model : of(machineClass)) {
+        List<MachineClass> classes = List.of(MachineClass.values());
+        for (int i = 0; i < classes.size(); i++) {
+            String[] band = byClass[i].split("-", -1);
+            for (Model model : of(classes.get(i))) {
                 assertBetween(unit.toSi(Double.parseDouble(band[0])), si(model, figure),
                         unit.toSi(Double.parseDouble(band[1])), model.id() + " " + figureId);
             }

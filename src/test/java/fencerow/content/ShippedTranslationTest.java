@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -67,7 +68,7 @@ class ShippedTranslationTest {
         return missing;
     }
 
-    private static TreeSet<String> articles(String language) throws IOException {
+    private static Set<String> articles(String language) throws IOException {
         var names = new TreeSet<String>();
         try (Stream<Path> all = Files.list(CONTENT.resolve(language).resolve("explainers"))) {
             all.map(file -> file.getFileName().toString()).forEach(names::add);
