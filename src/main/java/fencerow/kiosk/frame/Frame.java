@@ -27,8 +27,8 @@ import javafx.scene.layout.StackPane;
 import javafx.util.Subscription;
 
 /**
- * What every screen is shown in and asks for what it needs: the visit and what it comes to, where to go, the words, the
- * back room, sheets laid over the screen. Confined to the screen's thread.
+ * What every screen is shown in and asks for what it needs: the visit and what it comes to, where to go, the words,
+ * the back room, sheets laid over the screen. Confined to the screen's thread.
  */
 public final class Frame {
     private Premises premises;
@@ -154,12 +154,13 @@ public final class Frame {
     }
 
     private void workOut() {
-        Visit asked = visit.get();
-        Premises from = premises;
         outlook.set(Optional.empty());
-        Optional<Outlook> before = last;
-        backRoom.work("outlook", () -> Outlook.of(from.showroom(), asked, before),
-                result -> outlook.set(last = Optional.of(result)), this::failed);
+        backRoom.work("outlook", Outlook.work(premises.showroom(), visit.get(), last), this::show, this::failed);
+    }
+
+    private void show(Outlook result) {
+        last = Optional.of(result);
+        outlook.set(last);
     }
 
     /** Work off the screen's thread. */
@@ -247,7 +248,6 @@ public final class Frame {
         }
     }
 
-    /** Whether nobody has started a visit. */
     boolean isUnattended() {
         return trail.here() instanceof Place.Attract;
     }
