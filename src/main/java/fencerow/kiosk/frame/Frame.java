@@ -152,12 +152,13 @@ public final class Frame implements Sayings {
     }
 
     private void workOut() {
-        Visit asked = visit.get();
-        Premises from = premises;
         outlook.set(Optional.empty());
-        Optional<Outlook> before = last;
-        backRoom.work("outlook", () -> Outlook.of(from.showroom(), asked, before),
-                result -> outlook.set(last = Optional.of(result)), this::failed);
+        backRoom.work("outlook", Outlook.work(premises.showroom(), visit.get(), last), this::show, this::failed);
+    }
+
+    private void show(Outlook result) {
+        last = Optional.of(result);
+        outlook.set(last);
     }
 
     /** Work off the screen's thread. */
@@ -248,7 +249,6 @@ public final class Frame implements Sayings {
         }
     }
 
-    /** Whether nobody has started a visit. */
     boolean isUnattended() {
         return trail.here() instanceof Place.Attract;
     }

@@ -6,6 +6,7 @@ import fencerow.needs.Needs;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 
 /**
  * What a visit's answers come to, worked out in the background after each answer.
@@ -16,6 +17,11 @@ import java.util.Optional;
  * @param stakes  what wrong beliefs cost this shopper
  */
 public record Outlook(Visit visit, Needs needs, Ranking ranking, Stakes stakes) {
+    /** The work of working it out. */
+    static Callable<Outlook> work(Showroom showroom, Visit visit, Optional<Outlook> before) {
+        return () -> of(showroom, visit, before);
+    }
+
     /** Works it out, with what was worked out last for this visit; takes long. */
     static Outlook of(Showroom showroom, Visit visit, Optional<Outlook> last) {
         Ranking ranking = last.map(before -> showroom.ranking(visit, before.ranking()))
