@@ -45,9 +45,8 @@ record KioskWiring(Clock clock, String window, Path dataFolder) implements Kiosk
     public int launch(Folders folders) throws NoScreenException {
         try {
             LogFiles.open(dataFolder.resolve("log"), clock.getZone());
-            var openings = new KioskFiles(this, folders);
-            var steady = new SteadyClock(System::nanoTime);
-            return switch (Kiosk.run(openings, SpeechEngine.installed(), steady, window)) {
+            return switch (Kiosk.run(new KioskFiles(this, folders), SpeechEngine.installed(),
+                    new SteadyClock(System::nanoTime), window)) {
                 case CLOSED -> FencerowCommand.FINE;
                 case AGAIN -> FencerowCommand.AGAIN;
                 case HANGING -> FencerowCommand.HANGING;

@@ -107,6 +107,25 @@ class ShopperFlowsFxTest {
     }
 
     @Test
+    void aShopperWorksOutALiftAsksWhyReadsWhatItIsAndComesBackToTheCalculation() throws IOException {
+        Shopper shopper = shopper();
+        shopper.touch("Touch anywhere to start");
+        shopper.touch("Work it out: loads, ballast, snow, money");
+        shopper.touch("Loader");
+        shopper.touch("How much can this loader lift out at the pallet?");
+        shopper.touch("More: Rated lift at the bucket pins");
+        shopper.waitForWords("2,050");
+        shopper.touch("Why?");
+        shopper.waitForWords("How it is worked out");
+        shopper.touch("Close");
+        shopper.touch("What is this?");
+        shopper.touch("Front loader");
+        shopper.touch("Work it out");
+        shopper.touch("What does a full bucket weigh?");
+        shopper.waitForWords("How full");
+    }
+
+    @Test
     void aShopperWalksUpIsMatchedAndLeavesWithASavedList() throws IOException {
         Shopper shopper = shopper();
         shopper.touch("Touch anywhere to start");

@@ -36,7 +36,7 @@ final class ChecklistText {
     private static void write(ChecklistLine line, Phrases phrases, TextSheet sheet) {
         String stop = phrases.texts().get("stop." + line.template().stop().id());
         sheet.line(2, stop + ": " + phrases.labels().lineWhat(line) + " [" + phrases.atStake(line.atStake()) + "]");
-        sheet.line(6, phrases.labels().lineHow(line));
+        sheet.line(6, phrases.how(line));
         line.because().forEach(because -> sheet.point(6, phrases.because(because)));
     }
 }

@@ -1,9 +1,14 @@
 package fencerow.backoffice;
 
 import fencerow.backoffice.document.MatchDocument;
+import fencerow.backoffice.document.SimulationDocument;
+import fencerow.match.NextQuestion;
 import fencerow.match.Ranking;
+import fencerow.match.Simulation;
+import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -17,8 +22,16 @@ final class MatchCommand implements Callable<Integer> {
 
     private final FencerowCommand top;
 
-    @Option(names = "--answers", paramLabel = "FILE", required = true, description = "The shopper's answers.")
+    @Option(names = "--answers", paramLabel = "FILE", description = "The shopper's answers.")
     private Optional<Path> answers = Optional.empty();
+
+    @Option(names = "--simulate", paramLabel = "N",
+            description = "In place of answers: makes up N shoppers and reports how many questions they are asked. "
+                    + "Takes some seconds for each.")
+    private Optional<Integer> simulated = Optional.empty();
+
+    @Option(names = "--seed", paramLabel = "S", description = "With --simulate: makes up other shoppers. Default: 1.")
+    private long seed = 1;
 
     @Option(names = "--top", paramLabel = "N",
             description = "Only the first N tractors. Default: 20, and all of them with --json.")
@@ -30,6 +43,12 @@ final class MatchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws UnreadableException, WrongUseException {
+        if (answers.isPresent() == simulated.isPresent()) {
+            throw new WrongUseException("give either --answers FILE or --simulate N");
+        }
+        if (simulated.isPresent()) {
+            return simulate(simulated.get());
+        }
         int units = most.orElse(top.isJson() ? Integer.MAX_VALUE : MOST_IN_TEXT);
         if (units < 1) {
             throw new WrongUseException("--top " + units + " shows nothing; give 1 or more");
@@ -39,6 +58,25 @@ final class MatchCommand implements Callable<Integer> {
         Ranking ranking = premises.showroom().ranking(visit);
         var document = MatchDocument.of(premises.showroom(), ranking, premises.phrases(), units);
         top.print(document, () -> MatchText.of(ranking, document, premises.phrases(), units));
+        return FencerowCommand.FINE;
+    }
+
+    private int simulate(int shoppers) throws UnreadableException, WrongUseException {
+        if (shoppers < 1) {
+            throw new WrongUseException("--simulate " + shoppers + " makes up nobody; give 1 or more");
+        }
+        Premises premises = top.open();
+        Showroom showroom = premises.showroom();
+        var simulation = new Simulation(NextQuestion.usual(showroom.questionnaire()));
+        var document = SimulationDocument.of(simulation.of(showroom.lot(), shoppers, seed), seed);
+        top.print(document, () -> premises.texts().get("simulation.report", Map.of(
+                "shoppers", document.shoppers(),
+                "median", document.askedMedian(),
+                "least", document.askedLeast(),
+                "most", document.askedMost(),
+                "mean", document.askedMean(),
+                "applying", document.applyingMean(),
+                "same", document.sameFirst())) + "\n");
         return FencerowCommand.FINE;
     }
 }

@@ -33,10 +33,18 @@ final class MatchText {
         var text = new MatchText(phrases);
         text.needs(ranking.needs());
         text.units(ranking, most);
-        text.sentences("changes", document.changes().stream().map(MatchDocument.ChangeEntry::reason).toList());
+        text.sentences("changes", changes(document));
         text.sentences("other-ways", document.otherWays().stream().map(text::otherWay).toList());
         text.sentences("cautions", document.cautions().stream().map(caution -> caution.text()).toList());
         return text.sheet.toString();
+    }
+
+    private static List<String> changes(MatchDocument document) {
+        List<String> reasons = new ArrayList<>();
+        document.changes().forEach(change -> reasons.add(change.reason()));
+        document.budgetRaise().ifPresent(raise -> reasons.add(raise.reason()));
+        document.pair().ifPresent(pair -> reasons.add(pair.reason()));
+        return reasons;
     }
 
     private void needs(Needs needs) {

@@ -2,6 +2,7 @@ package fencerow.checklist;
 
 import fencerow.terms.AtStake;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One line of a shopper's list.
@@ -11,9 +12,15 @@ import java.util.List;
  * @param expected dollars at stake times the chance of being wrong or missing times relevance; orders lines of one kind
  * @param because  why it is on this list, at least one reason
  * @param place    where it goes
+ * @param number   what it is checked against, where the shopper's work says so
  */
 public record ChecklistLine(
-        LineTemplate template, AtStake atStake, double expected, List<Because> because, Place place) {
+        LineTemplate template,
+        AtStake atStake,
+        double expected,
+        List<Because> because,
+        Place place,
+        Optional<LineNumber> number) {
     /** Where a line goes. */
     public enum Place {
         /** Among the lines of page one. */
@@ -32,6 +39,16 @@ public record ChecklistLine(
         }
     }
 
+    /** A line without a number. */
+    public ChecklistLine(LineTemplate template, AtStake atStake, double expected, List<Because> because, Place place) {
+        this(template, atStake, expected, because, place, Optional.empty());
+    }
+
+    /** The same with a number. */
+    public ChecklistLine with(LineNumber other) {
+        return new ChecklistLine(template, atStake, expected, because, place, Optional.of(other));
+    }
+
     /** The line's id. */
     public String id() {
         return template.id();
@@ -39,6 +56,6 @@ public record ChecklistLine(
 
     /** The same in another place. */
     ChecklistLine at(Place other) {
-        return new ChecklistLine(template, atStake, expected, because, other);
+        return new ChecklistLine(template, atStake, expected, because, other, number);
     }
 }

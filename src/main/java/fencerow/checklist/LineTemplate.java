@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param atStake  what it is worth by itself; where it says nothing, what its feature is worth counts
  * @param walkAway whether it is a sign to stop and leave
  * @param topic    the explainer that tells more
+ * @param number   the number of the shopper's own that it is checked against
  */
 public record LineTemplate(
         String id,
@@ -24,7 +25,14 @@ public record LineTemplate(
         Audience audience,
         AtStake atStake,
         boolean walkAway,
-        Optional<TopicId> topic) {
+        Optional<TopicId> topic,
+        Optional<LineNumber.Kind> number) {
+    /** A line without a number. */
+    public LineTemplate(String id, Stop stop, Optional<FeatureId> feature, Audience audience, AtStake atStake,
+            boolean walkAway, Optional<TopicId> topic) {
+        this(id, stop, feature, audience, atStake, walkAway, topic, Optional.empty());
+    }
+
     /** The topic through which a shopper's work and beliefs touch the line; empty if they do not matter to it. */
     public Optional<TopicId> touchedThrough() {
         return feature.map(id -> new TopicId(id.value()))

@@ -68,7 +68,7 @@ public final class Relevance {
     private static boolean cannotBePutRight(Blocked.Rule rule) {
         return switch (rule) {
             case NEVER_ON_MODEL, FACTORY_ONLY, CANNOT_BE_ADDED -> true;
-            case NOT_FOR_CLASS, NOT_SOLD_HERE, TOO_MANY_HOURS, TOO_LITTLE, TOO_MUCH, NOT_TOGETHER -> false;
+            case NOT_FOR_CLASS, NOT_SOLD_HERE, TOO_MANY_HOURS, TOO_LITTLE, TOO_MUCH, IN_THE_WAY, NOT_TOGETHER -> false;
         };
     }
 

@@ -1,5 +1,6 @@
 package fencerow.content;
 
+import fencerow.checklist.LineNumber;
 import fencerow.checklist.LineTemplate;
 import fencerow.checklist.LineTemplate.Audience;
 import fencerow.terms.AtStake;
@@ -49,7 +50,7 @@ final class LineReader {
         for (YamlNode node : top.list()) {
             int before = node.problems().count();
             YamlMap map = node.map(
-                    "id", "feature", "stop", "for", "at-stake", "job-at-stake", "walk-away", "topic");
+                    "id", "feature", "stop", "for", "at-stake", "job-at-stake", "walk-away", "topic", "number");
             String id = map.text("id");
             ids.declare(Kind.LINE, id, map.placeOf("id"));
             Optional<FeatureId> feature = map.find("feature")
@@ -60,6 +61,9 @@ final class LineReader {
             AtStake atStake = atStake(map);
             boolean walkAway = map.flag("walk-away");
             Optional<TopicId> topic = lists.topic(map, "topic").or(() -> feature.map(f -> new TopicId(f.value())));
+            Optional<LineNumber.Kind> number = map.has("number")
+                    ? Optional.of(map.choice("number", LineNumber.Kind.values(), LineNumber.Kind::id))
+                    : Optional.empty();
             if (audience == Audience.FEATURE && !map.has("topic") && !map.has("feature")) {
                 node.problems().error(map.placeOf("for"), "a line for a topic names none", "add topic:");
             }
@@ -72,7 +76,7 @@ final class LineReader {
             }
             node.problems()
                     .make(map.place(), before, () ->
-                            new LineTemplate(id, stop, feature, audience, atStake, walkAway, topic))
+                            new LineTemplate(id, stop, feature, audience, atStake, walkAway, topic, number))
                     .ifPresent(all::add);
         }
         return all;

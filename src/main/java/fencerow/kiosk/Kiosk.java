@@ -25,7 +25,7 @@ public final class Kiosk {
      */
     public static Ending run(Openings openings, Speaker speaker, Clock clock, String window) {
         Theme.loadFonts();
-        var content = new KioskWindow.Content(openings, Screens::make, TroubleView::of, speaker);
-        return KioskWindow.run(content, clock, window);
+        return KioskWindow.run(
+                new KioskWindow.Content(openings, Screens::make, TroubleView::of, speaker), clock, window);
     }
 }

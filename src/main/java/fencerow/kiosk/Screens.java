@@ -9,6 +9,8 @@ import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.home.HomeController;
 import fencerow.kiosk.staff.StaffController;
 import fencerow.kiosk.topics.TopicsController;
+import fencerow.kiosk.work.SheetController;
+import fencerow.kiosk.work.WorkController;
 
 /** Which screen belongs to which place. */
 final class Screens {
@@ -26,6 +28,13 @@ final class Screens {
         }
         if (place instanceof Place.Topic topic) {
             return new ExplainerController(frame, topic);
+        }
+        if (place instanceof Place.Work work) {
+            return new WorkController(frame, work);
+        }
+        if (place instanceof Place.Worksheet sheet) {
+            return SheetController.of(frame, sheet)
+                    .orElseGet(() -> new WorkController(frame, Place.Work.FIRST));
         }
         if (place instanceof Place.Staff) {
             return new StaffController(frame);

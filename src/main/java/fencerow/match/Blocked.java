@@ -34,6 +34,8 @@ public record Blocked(
         TOO_LITTLE("too-little"),
         /** The machine is over the limit: too high, wide or heavy. */
         TOO_MUCH("too-much"),
+        /** The machine has it, and must not. */
+        IN_THE_WAY("in-the-way"),
         /** It can be had alone, but not together with the other must-haves. */
         NOT_TOGETHER("not-together");
 

@@ -46,12 +46,13 @@ final class Causes {
      */
     List<Blocked> of(List<Integer> rows) {
         List<Blocked> causes = new ArrayList<>();
-        for (int row : rows) {
-            if (isAttainable(row, new HashSet<>())) {
-                causes.add(cause(Optional.empty(), row, Blocked.Rule.NOT_TOGETHER));
-            } else {
-                explain(row, Optional.empty(), new HashSet<>(), causes);
-            }
+        List<Integer> unattainable =
+                rows.stream().filter(row -> !isAttainable(row, new HashSet<>())).toList();
+        for (int row : unattainable) {
+            explain(row, Optional.empty(), new HashSet<>(), causes);
+        }
+        if (unattainable.isEmpty()) {
+            rows.forEach(row -> causes.add(cause(Optional.empty(), row, Blocked.Rule.NOT_TOGETHER)));
         }
         return condensed(causes);
     }
@@ -118,7 +119,8 @@ final class Causes {
     private Blocked.Rule leafRule(int row) {
         Demand asked = demand(row);
         if (asked.relation() == Relation.AT_MOST) {
-            return Blocked.Rule.TOO_MUCH;
+            boolean isNone = kind.dimension(row) == Dimension.COUNT && kind.wanted(row).steps() <= 0;
+            return isNone ? Blocked.Rule.IN_THE_WAY : Blocked.Rule.TOO_MUCH;
         }
         Optional<Feature> feature = asked.of().featureName().map(FeatureId::new).flatMap(catalogue::findFeature);
         Optional<Assortment.Refusal> refusal = feature.flatMap(assortment::refusal);

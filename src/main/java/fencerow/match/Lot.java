@@ -1,5 +1,6 @@
 package fencerow.match;
 
+import fencerow.stock.Model;
 import fencerow.stock.Unit;
 import fencerow.terms.Effect;
 import fencerow.terms.Fact;
@@ -30,7 +31,7 @@ public final class Lot {
         this.units = List.copyOf(units);
         this.varietyOf = new int[units.size()];
         this.factsOf = new int[units.size()][];
-        Map<Object, Integer> models = new IdentityHashMap<>();
+        IdentityHashMap<Model, Integer> models = new IdentityHashMap<>();
         Map<Variety.Key, Integer> numbers = new HashMap<>();
         List<Map<Fact, Integer>> stateNumbers = new ArrayList<>();
         for (int f = 0; f < index.features().size(); f++) {

@@ -1,16 +1,13 @@
 package fencerow.match;
 
 import fencerow.needs.Needs;
-import fencerow.needs.Requirement;
 import fencerow.stock.Unit;
 import fencerow.terms.Money;
 import fencerow.terms.UnitId;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * All units held against one shopper's needs, best first: by verdict, within budget before over it, score falling,
@@ -79,68 +76,9 @@ public final class Ranking {
         return ready.stream().map(Match::middle).min(Comparator.naturalOrder());
     }
 
-    /**
-     * What doing without one must-have would bring.
-     *
-     * @param dropped the must-have
-     * @param gained  units that become ready, best first as ranked now
-     * @param saves   by how much the lowest ready-to-work price falls; empty if there is no price now or it does not
-     */
-    public record Change(Requirement dropped, List<Match> gained, Optional<Money> saves) {}
-
-    /** For each must-have, what doing without it would bring; those that bring nothing are left out. */
-    public List<Change> changes() {
-        List<Change> changes = new ArrayList<>();
-        for (int i = 0; i < needs.requirements().size(); i++) {
-            if (needs.requirements().get(i).must()) {
-                Change change = change(i);
-                if (!change.gained().isEmpty() || change.saves().isPresent()) {
-                    changes.add(change);
-                }
-            }
-        }
-        return changes;
-    }
-
-    private Change change(int requirement) {
-        List<Match> gained = new ArrayList<>();
-        Optional<Money> lowest = Optional.empty();
-        for (Match match : matches) {
-            Optional<ReadyPrice> price = match.priceWithout(List.of(requirement));
-            if (price.isPresent()) {
-                if (!match.verdict().hasPlan()) {
-                    gained.add(match);
-                }
-                Money middle = price.get().middle();
-                lowest = lowest.filter(so -> so.compareTo(middle) <= 0).or(() -> Optional.of(middle));
-            }
-        }
-        Optional<Money> fallen = lowest;
-        Optional<Money> saves = cheapest()
-                .flatMap(now -> fallen.map(now::minus))
-                .filter(saving -> saving.cents() > 0);
-        return new Change(needs.requirements().get(requirement), gained, saves);
-    }
-
-    /**
-     * The one must-have whose loss makes a unit ready at the lowest price.
-     *
-     * @param dropped the must-have
-     * @param price   ready to work without it
-     */
-    public record Concession(Requirement dropped, ReadyPrice price) {}
-
-    /** The cheapest single concession that makes the match ready; empty if it is ready or no single one does. */
-    public Optional<Concession> concession(Match match) {
-        if (match.verdict().hasPlan()) {
-            return Optional.empty();
-        }
-        return IntStream.range(0, needs.requirements().size())
-                .filter(i -> needs.requirements().get(i).must())
-                .boxed()
-                .flatMap(i -> match.priceWithout(List.of(i)).stream()
-                        .map(price -> new Concession(needs.requirements().get(i), price)))
-                .min(Comparator.comparing(concession -> concession.price().middle()));
+    /** What would change the answer. */
+    public WhatIf whatIf() {
+        return new WhatIf(this);
     }
 
     /** A unit with a plan that suits at least as well for no more, and better or for less; the best such. */

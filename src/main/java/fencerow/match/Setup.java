@@ -46,4 +46,28 @@ record Setup(Items items, List<Row> rows) {
             return cents.length;
         }
     }
+
+    /** The rows' changes seen from the items: for each item what one piece of it does to each row. */
+    Sparse[] changesByItem() {
+        int[] sizes = new int[items.count()];
+        for (Setup.Row row : rows) {
+            for (int item : row.change().places()) {
+                sizes[item]++;
+            }
+        }
+        Sparse[] changes = new Sparse[sizes.length];
+        for (int i = 0; i < sizes.length; i++) {
+            changes[i] = new Sparse(new int[sizes[i]], new long[sizes[i]]);
+            sizes[i] = 0;
+        }
+        for (int r = 0; r < rows.size(); r++) {
+            Sparse change = rows.get(r).change();
+            for (int k = 0; k < change.size(); k++) {
+                int item = change.places()[k];
+                changes[item].places()[sizes[item]] = r;
+                changes[item].amounts()[sizes[item]++] = change.amounts()[k];
+            }
+        }
+        return changes;
+    }
 }

@@ -1,9 +1,7 @@
 package fencerow.match;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * then less fitting time, then the earlier items. Immutable: each instance is searched by itself.
  */
 final class Solver {
+    private static final double[] NO_FLOORS = {};
+
     private final Setup.Items items;
     private final int rowCount;
     private final Setup.Role[] roles;
@@ -54,32 +54,32 @@ final class Solver {
             roles[r] = row.role();
             whose[r] = row.whose();
             helpers[r] = cheapestFirst(row.change());
-            gives[r] = IntStream.of(helpers[r]).mapToLong(row.change()::at).toArray();
-            for (int item : helpers[r]) {
+            gives[r] = new long[helpers[r].length];
+            for (int h = 0; h < helpers[r].length; h++) {
+                int item = helpers[r][h];
+                gives[r][h] = row.change().at(item);
                 helpersAsBits[r][item / Long.SIZE] |= 1L << (item % Long.SIZE);
             }
         }
-        this.changesOf = changesOf(setup);
+        this.changesOf = setup.changesByItem();
     }
 
-    private static Sparse[] changesOf(Setup setup) {
-        long[][] all = new long[setup.items().count()][setup.rows().size()];
-        for (int r = 0; r < setup.rows().size(); r++) {
-            Sparse change = setup.rows().get(r).change();
-            for (int k = 0; k < change.size(); k++) {
-                all[change.places()[k]][r] = change.amounts()[k];
+    /** The items that help, by insertion: there are few. */
+    private int[] cheapestFirst(Sparse change) {
+        int[] sorted = new int[change.size()];
+        int size = 0;
+        for (int k = 0; k < change.size(); k++) {
+            if (change.amounts()[k] > 0) {
+                int item = change.places()[k];
+                int at = size++;
+                while (at > 0 && items.cents()[sorted[at - 1]] > items.cents()[item]) {
+                    sorted[at] = sorted[at - 1];
+                    at--;
+                }
+                sorted[at] = item;
             }
         }
-        return Arrays.stream(all).map(Sparse::of).toArray(Sparse[]::new);
-    }
-
-    private int[] cheapestFirst(Sparse change) {
-        return IntStream.of(change.places())
-                .filter(item -> change.at(item) > 0)
-                .boxed()
-                .sorted(Comparator.comparingLong(item -> items.cents()[item]))
-                .mapToInt(Integer::intValue)
-                .toArray();
+        return Arrays.copyOf(sorted, size);
     }
 
     /**
@@ -175,7 +175,8 @@ final class Solver {
         private void search() {
             int branchRow = -1;
             int fewestHelpers = Integer.MAX_VALUE;
-            double[] floors = new double[rowCount];
+            boolean bounded = best != null;
+            double[] floors = bounded ? new double[rowCount] : NO_FLOORS;
             for (int r = 0; r < rowCount; r++) {
                 if (values[r] >= 0 || !isActive(r)) {
                     continue;
@@ -189,13 +190,17 @@ final class Solver {
                     if (canRaise(item)) {
                         able++;
                         reach += gives[r][h] * (caps[item] - counts[item]);
-                        cheapest = Math.min(cheapest, items.cents()[item] * ((double) deficit / gives[r][h]));
+                        if (bounded) {
+                            cheapest = Math.min(cheapest, items.cents()[item] * ((double) deficit / gives[r][h]));
+                        }
                     }
                 }
                 if (reach < deficit) {
                     return;
                 }
-                floors[r] = cheapest;
+                if (bounded) {
+                    floors[r] = cheapest;
+                }
                 if (able < fewestHelpers) {
                     fewestHelpers = able;
                     branchRow = r;

@@ -204,7 +204,7 @@ final class SheetValues {
                 "id", line.id(),
                 "style", style.id,
                 "what", phrases.labels().lineWhat(line),
-                "how", phrases.labels().lineHow(line),
+                "how", phrases.how(line),
                 "good", style == Style.BRIEF ? "" : phrases.labels().lineGood(line),
                 "atStake", atStake(line),
                 "marked", wasSure(line) || isNeeded(line),

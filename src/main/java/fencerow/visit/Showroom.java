@@ -7,6 +7,7 @@ import fencerow.checklist.Relevance;
 import fencerow.checklist.Stakes;
 import fencerow.checklist.Weights;
 import fencerow.match.Lot;
+import fencerow.match.Match;
 import fencerow.match.Matcher;
 import fencerow.match.Ranking;
 import fencerow.needs.Needs;
@@ -101,6 +102,11 @@ public record Showroom(
         return new Stakes(catalogue, classes, relevance, weights);
     }
 
+    /** What calculations say of a unit, equipped as its match says. */
+    public List<UnitFigure> figures(Visit visit, Match match) {
+        return UnitFigure.of(match, visit.answers(), workbook, catalogue);
+    }
+
     /** The quiz question to ask next: the one with the most at stake; where several have that, the seed decides. */
     public Optional<QuizQuestion> nextQuizQuestion(Visit visit, Stakes stakes, long seed) {
         return quiz.next(visit.beliefs(), question -> worth(question, stakes), seed);
@@ -114,7 +120,10 @@ public record Showroom(
 
     /** The shopper's list; lines struck out are left out. */
     public List<ChecklistLine> checklist(Visit visit, Stakes stakes) {
-        return composer.without(visit.leftOut()).compose(stakes, quiz, visit.beliefs(), looking(visit));
+        var numbers = new LineNumbers(needs(visit), catalogue, workbook, stakes.classes());
+        return composer.without(visit.leftOut()).compose(stakes, quiz, visit.beliefs(), looking(visit)).stream()
+                .map(numbers::on)
+                .toList();
     }
 
     private static Looking looking(Visit visit) {

@@ -4,11 +4,13 @@ import com.ibm.icu.text.ListFormatter;
 import com.ibm.icu.text.NumberFormat;
 import com.ibm.icu.util.Currency;
 import fencerow.checklist.Because;
+import fencerow.checklist.ChecklistLine;
 import fencerow.match.Blocked;
+import fencerow.match.Concession;
 import fencerow.match.Match;
 import fencerow.match.Plan;
-import fencerow.match.Ranking;
 import fencerow.match.Verify;
+import fencerow.match.WhatIf;
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.terms.Amount;
@@ -140,6 +142,10 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         boolean isAmount = blocked.rule() == Blocked.Rule.TOO_LITTLE || blocked.rule() == Blocked.Rule.TOO_MUCH;
         boolean bare = isAmount && (blocked.wanted().isEmpty() || blocked.available().isEmpty());
         String cause = texts.get("blocked." + blocked.rule().id() + (bare ? "-bare" : ""), words);
+        if (blocked.rule() == Blocked.Rule.IN_THE_WAY && blocked.item().isPresent()) {
+            words.put("item", labels().item(blocked.item().get()));
+            return texts.get("blocked.in-the-way-of", words);
+        }
         boolean isItself = blocked.item()
                 .map(item -> CapabilityId.has(item).equals(blocked.of()))
                 .orElse(true);
@@ -184,7 +190,7 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
     }
 
     /** What doing without a must-have would bring. */
-    public String change(Ranking.Change change) {
+    public String change(WhatIf.Change change) {
         String key = change.saves().isEmpty() ? "gained" : change.gained().isEmpty() ? "saves" : "both";
         Map<String, Object> words = new HashMap<>();
         words.put("requirement", requirement(change.dropped()));
@@ -193,12 +199,56 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         return texts.get("change." + key, words);
     }
 
+    /** What more money would bring. */
+    public String change(WhatIf.Budget budget) {
+        return texts.get("concession.budget", Map.of(
+                "amount", money(budget.raise()), "count", budget.gained().size()));
+    }
+
+    /** What doing without two must-haves together would bring. */
+    public String change(WhatIf.Pair pair) {
+        return texts.get("concession.pair", Map.of(
+                "one", requirement(pair.dropped()),
+                "other", requirement(pair.alsoDropped()),
+                "count", pair.gained().size()));
+    }
+
+    /** The one thing to give up for a unit. */
+    public String concession(Concession concession) {
+        if (concession instanceof Concession.Raise raise) {
+            return texts.get("concession.raise", Map.of("amount", money(raise.by())));
+        }
+        var without = (Concession.Without) concession;
+        return texts.get("concession.without", Map.of(
+                "requirement", requirement(without.dropped()), "range", range(without.price().total())));
+    }
+
     /** What a wrong belief costs. */
     public String atStake(AtStake atStake) {
         if (atStake.money().isZero()) {
             return texts.get(atStake.job() ? "at-stake.job" : "at-stake.little");
         }
         return texts.get(atStake.job() ? "at-stake.both" : "at-stake.money", Map.of("range", range(atStake.money())));
+    }
+
+    /** The number of the shopper's own that a line is checked against. */
+    public Optional<String> number(ChecklistLine line) {
+        return line.number().map(number -> {
+            Amount low = number.amount().low();
+            String high = amount(number.amount().high());
+            String amount = number.amount().isExact()
+                    ? high
+                    : low.si() == 0
+                            ? texts.get("work.up-to", Map.of("high", high))
+                            : texts.get("work.allowed", Map.of("low", amount(low), "high", high));
+            return texts.get("work.line." + number.kind().id(), Map.of("amount", amount));
+        });
+    }
+
+    /** How to check a line in seconds, and against which number. */
+    public String how(ChecklistLine line) {
+        String how = labels().lineHow(line);
+        return number(line).map(number -> how + " " + number).orElse(how);
     }
 
     /** Why a line is on this shopper's list. */

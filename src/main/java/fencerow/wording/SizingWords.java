@@ -15,6 +15,7 @@ import fencerow.sizing.catalogue.Topic;
 import fencerow.terms.Amount;
 import fencerow.terms.Quantity;
 import fencerow.terms.Spread;
+import fencerow.visit.UnitFigure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,11 @@ import java.util.Optional;
 public record SizingWords(Texts texts, Quantities quantities) {
     /** Tire sizes are written alike on every sidewall; they need no words. */
     private static final String TIRE = "tire";
+
+    /** In US customary or metric units. */
+    public static SizingWords of(Texts texts, boolean metric) {
+        return new SizingWords(texts, new Quantities(texts.locale(), metric));
+    }
 
     /** The keys of all words that a calculation cannot be shown without. */
     public static List<String> keys(Calculation calculation) {
@@ -135,6 +141,34 @@ public record SizingWords(Texts texts, Quantities quantities) {
         return source.citation().equalsIgnoreCase(standing)
                 ? standing
                 : texts.get("work.source", Map.of("citation", source.citation(), "standing", standing));
+    }
+
+    /** What a unit's figure is called. */
+    public String figure(UnitFigure figure) {
+        return texts.get("work.unit." + figure.kind().id());
+    }
+
+    /** What it comes to, or why that is not known. */
+    public String figureValue(UnitFigure figure) {
+        if (figure.amount().isEmpty()) {
+            return figure.missing().map(why -> texts.get("work.unit.no-" + why.id()))
+                    .orElseGet(() -> texts.get("work.unknown"));
+        }
+        String amount = amount(figure.amount().get());
+        return figure.kind() == UnitFigure.Kind.MOWS
+                ? texts.get("work.unit.an-hour", Map.of("amount", amount))
+                : amount;
+    }
+
+    /** The rules that decided, and how it stands against the shopper's own rating. */
+    public List<String> figureNotes(UnitFigure figure) {
+        List<String> notes = new ArrayList<>(figure.limits().stream().map(this::limit).toList());
+        Optional.ofNullable(figure.given().numbers().get("hitch-ballast")).ifPresent(weight ->
+                notes.add(texts.get("work.unit.with-ballast", Map.of("amount", amount(weight)))));
+        figure.rating().ifPresent(rating -> figure.amount().ifPresent(amount -> notes.add(texts.get(
+                amount.high().si() <= rating.si() ? "work.unit.within" : "work.unit.over",
+                Map.of("rating", quantities.show(rating))))));
+        return notes;
     }
 
     /** Why a value was refused, and what is allowed. */

@@ -4,9 +4,11 @@
  * <p>Screen, paper and command line all ask here, so they cannot differ.
  *
  * <p>May use {@code terms}, {@code explainers}, {@code stock}, {@code needs}, {@code sizing}, {@code match},
- * {@code quiz}, {@code checklist}, {@code search}. Read first: {@code Wording}.
+ * {@code quiz}, {@code checklist}, {@code visit}, {@code search}. Read first: {@code Wording}.
  */
-@Part(floor = 3, mayUse = {"terms", "explainers", "stock", "needs", "sizing", "match", "quiz", "checklist", "search"})
+@Part(floor = 3, mayUse = {
+    "terms", "explainers", "stock", "needs", "sizing", "match", "quiz", "checklist", "visit", "search"
+})
 @NullMarked
 package fencerow.wording;
 

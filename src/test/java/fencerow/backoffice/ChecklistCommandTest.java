@@ -167,6 +167,25 @@ class ChecklistCommandTest {
     }
 
     @Test
+    void aSpanishListIsSpanishToItsLastLine() throws IOException {
+        Path pdf = folder.resolve("es.pdf");
+
+        String out = run("long-drive", "--language", "es", "--out", pdf.toString(), "--sheets",
+                "list,comparison,further-lines,explanations").out();
+
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            assertEquals("es", document.getDocumentCatalog().getLanguage());
+            String text = new PDFTextStripper().getText(document);
+            assertTrue(text.contains("noviembre") || text.contains("de 20"), "no Spanish date");
+            for (String english : List.of(" the ", " your ", " check ", "US$", "{", "kiosk.")) {
+                assertFalse(text.contains(english), "[" + english + "] stands on Spanish paper");
+            }
+            assertTrue(text.contains("$"), "no prices");
+        }
+        assertFalse(out.contains(" the "), out);
+    }
+
+    @Test
     void whatCannotBeDoneIsSaid() {
         Run nowhere = Run.of("checklist", "--answers", Run.answers("long-drive")).failed(FencerowCommand.WRONG_USE);
         assertTrue(nowhere.err().contains("--out"), nowhere.err());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.backoffice.document.MatchDocument;
 import fencerow.backoffice.document.NeedEntry;
+import fencerow.backoffice.document.SimulationDocument;
 import fencerow.backoffice.document.UnitEntry;
 import fencerow.content.Content;
 import fencerow.match.Verdict;
@@ -156,9 +157,27 @@ class MatchCommandTest {
     }
 
     @Test
+    void madeUpShoppersAreCountedAndComeOutTheSameForTheSameSeed() {
+        Run first = Run.of("match", "--simulate", "1", "--seed", "3", "--json").fine();
+        SimulationDocument document = first.document(SimulationDocument.class);
+
+        assertEquals(1, document.shoppers());
+        assertTrue(document.askedLeast() > 0 && document.askedLeast() == document.askedMost());
+        assertEquals(first.out(), Run.of("match", "--simulate", "1", "--seed", "3", "--json").fine().out());
+    }
+
+    @Test
+    void answersAndMadeUpShoppersExcludeEachOther() {
+        assertEquals(FencerowCommand.WRONG_USE, Run.of("match").code());
+        assertEquals(FencerowCommand.WRONG_USE,
+                Run.of("match", "--simulate", "1", "--answers", Run.answers("long-drive")).code());
+        assertEquals(FencerowCommand.WRONG_USE, Run.of("match", "--simulate", "0").code());
+    }
+
+    @Test
     void needsAreOfTheirKinds() {
         Map<String, NeedEntry> needs = new HashMap<>();
-        document("small-farm").needs().forEach(need -> needs.put(need.of() + " " + need.state(), need));
+        document("small-farm").needs().forEach(need -> needs.put(need.of() + " " + need.states().get(0), need));
 
         NeedEntry job = needs.get("does:move-pallets any");
         assertEquals("flag", job.kind());

@@ -3,6 +3,7 @@ package fencerow.content;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fencerow.explainers.Pictures;
 import fencerow.quiz.QuizQuestion;
 import fencerow.terms.Feature;
 import fencerow.terms.MachineClass;
@@ -12,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -79,6 +81,30 @@ class ShippedContentTest {
             var beliefs = new BeliefsReader(showroom.quiz()).read(SHOPPERS.resolve(shopper + "-beliefs.yaml"));
             assertTrue(TinyContent.good(beliefs).byQuestion().size() > 4, shopper);
         }
+    }
+
+    @Test
+    void everyPictureStandsSomewhereAndIsToldInWordsInEveryLanguage() {
+        Content content = TinyContent.good(reading);
+        List<String> wrong = new ArrayList<>();
+        Pictures pictures = content.getLibrary("en").pictures();
+        for (String name : pictures.byName().keySet()) {
+            TopicId topic = new TopicId(name.replaceFirst(Pictures.WITHOUT + "$", ""));
+            boolean tractor = Stream.of(Pictures.Side.values()).anyMatch(side -> side.pictureName().equals(name));
+            if (!tractor && content.getLibrary("en").find(topic).isEmpty()) {
+                wrong.add(name + " stands beside no explainer");
+            }
+            for (String language : content.settings().languages()) {
+                String words = content.getTexts(language).find("picture." + name + ".alt").orElse("");
+                if (words.split(" ", -1).length < 4) {
+                    wrong.add(name + " has no words in " + language);
+                }
+            }
+        }
+        assertEquals(List.of(), wrong);
+        assertTrue(pictures.byName().size() > 60, () -> "only " + pictures.byName().size());
+        assertTrue(pictures.byName().keySet().stream().filter(name -> !name.endsWith(Pictures.WITHOUT)).count() >= 43,
+                "40 features and three sides of a tractor");
     }
 
     @Test

@@ -14,12 +14,21 @@ public final class Fx {
 
     private Fx() {}
 
+    /** The typeface, loaded by whoever asks first and then there. */
+    private static final class Faces {
+        static {
+            Theme.loadFonts();
+        }
+
+        static void load() {}
+    }
+
     /** What {@code work} returns; its failure is thrown on as it is. */
     public static <T> T on(Callable<T> work) {
         try {
             FxToolkit.registerPrimaryStage();
             FutureTask<T> task = new FutureTask<>(() -> {
-                Theme.loadFonts();
+                Faces.load();
                 return work.call();
             });
             Platform.runLater(task);

@@ -24,11 +24,26 @@ public record LiveKiosk(OpenWindow window, HandClock clock, AtomicInteger offers
     public static LiveKiosk of(Openings openings) {
         var clock = new HandClock();
         var offers = new AtomicInteger();
-        var content = new KioskWindow.Content(counting(openings, offers), Screens::make, TroubleView::of,
-                Speaker.NONE);
+        var content = new KioskWindow.Content(
+                counting(openings, offers), Screens::make, TroubleView::of, Speaker.NONE);
         var kiosk = new LiveKiosk(OpenWindow.of(content, clock), clock, offers);
         kiosk.waitFor(() -> kiosk.window().frame().isPresent(), "a first screen");
         return kiosk;
+    }
+
+    /** The demo showroom, which never changes; lists go nowhere. */
+    public static Openings demo() {
+        return new Openings() {
+            @Override
+            public Opening open() {
+                return new Opening.Open(Rooms.premises());
+            }
+
+            @Override
+            public Optional<Opening> findNewer() {
+                return Optional.empty();
+            }
+        };
     }
 
     private static Openings counting(Openings openings, AtomicInteger offers) {
@@ -62,7 +77,7 @@ public record LiveKiosk(OpenWindow window, HandClock clock, AtomicInteger offers
 
     /** The kiosk as tests of single screens see it. */
     public Shown shown() {
-        return Fx.on(() -> new Shown(frame(), window.stage().getScene(), clock));
+        return new Shown(window.frame().orElseThrow(), window.stage().getScene(), clock);
     }
 
     /** Waits until it is so, asking on JavaFX's thread. */

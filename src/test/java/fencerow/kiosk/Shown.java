@@ -30,7 +30,7 @@ public record Shown(Frame frame, Scene scene, HandClock clock) {
     public static Shown of(Premises premises, int width, int height, BackRoom backRoom, Speaker speaker) {
         Scene scene = new Scene(new Group(), width, height);
         HandClock clock = new HandClock();
-        Doors doors = new Doors(() -> {}, () -> {}, () -> {});
+        var doors = new Doors(() -> {}, () -> {}, () -> {});
         Frame frame = new Frame(premises, Screens::make, backRoom, clock, doors, speaker);
         frame.show(scene);
         return new Shown(frame, scene, clock);

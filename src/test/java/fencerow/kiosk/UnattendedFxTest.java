@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.kiosk.frame.Ending;
-import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Openings;
 import fencerow.kiosk.frame.Place;
 import fencerow.needs.Answer;
@@ -29,17 +28,7 @@ import org.junit.jupiter.api.Test;
 
 /** The kiosk by itself: it can't be left, and what goes wrong ends a visit, never the kiosk, until it goes too far. */
 class UnattendedFxTest {
-    private static final Openings DEMO = new Openings() {
-        @Override
-        public Opening open() {
-            return new Opening.Open(Rooms.premises());
-        }
-
-        @Override
-        public Optional<Opening> findNewer() {
-            return Optional.empty();
-        }
-    };
+    private static final Openings DEMO = LiveKiosk.demo();
 
     private static void startVisit(LiveKiosk kiosk) {
         kiosk.frame().go(new Place.Home());

@@ -150,6 +150,47 @@ class MatcherTest {
     }
 
     @Test
+    void whatIsThereAndRulesTheOnlyHelpOutIsNamedAsInTheWay() {
+        Yard yard = new Yard()
+                .feature("factory-cab")
+                .sum("heated", Dimension.COUNT)
+                .addOn("soft-cab", 3000, List.of(gives("heated")), List.of(
+                        atMost("factory-cab", Amount.count(0), Yard.PARKED)));
+
+        Match match = yard.matcher().match(unit().fitted("factory-cab").make(), needs(must(needs("heated"))));
+
+        assertEquals(
+                List.of(new Blocked(
+                        Optional.of(new ItemId("soft-cab")),
+                        new CapabilityId("factory-cab"),
+                        Blocked.Rule.IN_THE_WAY,
+                        Optional.empty(),
+                        Optional.empty())),
+                infeasible(match).why());
+    }
+
+    @Test
+    void sameAskedInTwoWorkingStatesIsOneMustHaveAndTheWorstStateDecides() {
+        Yard yard = new Yard()
+                .sum("lift", Dimension.MASS)
+                .addOn("arms", 2000, List.of(
+                        kilograms("lift", 400, Yard.LOADER_WORK), kilograms("lift", 300, Yard.PARKED)), List.of());
+        Requirement lift = must(atLeast("lift", new Amount(Dimension.MASS, 350), Yard.LOADER_WORK));
+        var both = new Requirement(lift.id(),
+                List.of(lift.demand(), atLeast("lift", new Amount(Dimension.MASS, 350), Yard.PARKED)),
+                true, 1, lift.why());
+
+        Match match = yard.matcher().match(unit().make(), needs(both));
+
+        assertEquals(Verdict.READY_ONCE_EQUIPPED, yard.matcher().match(unit().make(), needs(lift)).verdict());
+        assertEquals(Verdict.CANNOT_BE_MADE_READY, match.verdict());
+        assertEquals(1, match.score().mustsAll());
+        assertEquals(0, match.score().mustsMet());
+        assertEquals(List.of(both), infeasible(match).irreducible());
+        assertEquals(Optional.of(new Amount(Dimension.MASS, 300)), infeasible(match).why().get(0).available());
+    }
+
+    @Test
     void factoryOnlyFeatureComesOnlyWithAnOrder() {
         Yard yard = new Yard()
                 .feature("factory-cab")

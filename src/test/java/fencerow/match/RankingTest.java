@@ -64,12 +64,12 @@ class RankingTest {
     void droppingTheOneMustThatIsInTheWayIsNamedWithWhatItBrings() {
         Ranking ranking = Ranking.of(MATCHER, List.of(Yard.unit().make()), Yard.needs(CAB, LIGHTS));
 
-        List<Ranking.Change> changes = ranking.changes();
+        List<WhatIf.Change> changes = ranking.whatIf().changes();
 
         assertEquals(1, changes.size());
         assertEquals(CAB, changes.get(0).dropped());
         assertEquals(ranking.matches(), changes.get(0).gained());
-        Ranking.Concession concession = ranking.concession(ranking.matches().get(0)).orElseThrow();
+        var concession = (Concession.Without) ranking.whatIf().concession(ranking.matches().get(0)).orElseThrow();
         assertEquals(CAB, concession.dropped());
         assertEquals(Money.ofDollars(15200L), concession.price().middle());
     }
@@ -97,8 +97,8 @@ class RankingTest {
             Ranking now = Ranking.of(matcher, units, each.needs());
             for (Requirement must : each.needs().musts()) {
                 Ranking without = Ranking.of(matcher, units, each.needs().without(must));
-                Optional<Ranking.Change> change =
-                        now.changes().stream().filter(c -> c.dropped().equals(must)).findFirst();
+                Optional<WhatIf.Change> change =
+                        now.whatIf().changes().stream().filter(c -> c.dropped().equals(must)).findFirst();
                 Set<UnitId> gained = new HashSet<>(readyIds(without));
                 gained.removeAll(readyIds(now));
                 String where = "seed " + seed + ", case " + n + ", " + must.id();
@@ -106,7 +106,7 @@ class RankingTest {
                 Optional<Money> fall = now.cheapest()
                         .flatMap(before -> without.cheapest().map(before::minus))
                         .filter(money -> money.cents() > 0);
-                assertEquals(fall, change.flatMap(Ranking.Change::saves), where);
+                assertEquals(fall, change.flatMap(WhatIf.Change::saves), where);
             }
         }
     }
@@ -115,7 +115,7 @@ class RankingTest {
         return ids(ranking.ready(), match -> match.unit().id());
     }
 
-    private static Set<UnitId> gainedIds(Ranking.Change change) {
+    private static Set<UnitId> gainedIds(WhatIf.Change change) {
         return ids(change.gained(), match -> match.unit().id());
     }
 

@@ -2,6 +2,7 @@ package fencerow.backoffice.document;
 
 import fencerow.checklist.Because;
 import fencerow.checklist.ChecklistLine;
+import fencerow.checklist.LineNumber;
 import fencerow.wording.Labels;
 import fencerow.wording.Phrases;
 import java.math.BigDecimal;
@@ -28,7 +29,8 @@ public record ChecklistDocument(String language, List<LineEntry> lines) {
      * @param feature     the feature it is about, where it is about one
      * @param stop        where on the walk around the tractor it is checked
      * @param what        to check
-     * @param how         to check it in seconds
+     * @param how         to check it in seconds, the number included
+     * @param number      of this shopper's own that it is checked against, where their work says so
      * @param good        what good looks like
      * @param bad         what bad looks like, or when to walk away
      * @param atStakeLow  dollars that being wrong costs this shopper
@@ -44,6 +46,7 @@ public record ChecklistDocument(String language, List<LineEntry> lines) {
             String stop,
             String what,
             String how,
+            Optional<NumberEntry> number,
             String good,
             String bad,
             BigDecimal atStakeLow,
@@ -52,6 +55,22 @@ public record ChecklistDocument(String language, List<LineEntry> lines) {
             boolean walkAway,
             List<BecauseEntry> because,
             int page) {}
+
+    /**
+     * A number to check against.
+     *
+     * @param kind {@code lift}, {@code ballast}, {@code height}, {@code pto-power} or {@code mass}
+     * @param low  the least; depends on the machine where it is not the same as the most
+     * @param high the most
+     * @param unit an SI symbol
+     * @param text that, as a sentence
+     */
+    public record NumberEntry(String kind, BigDecimal low, BigDecimal high, String unit, String text) {
+        private static NumberEntry of(LineNumber number, String text) {
+            return new NumberEntry(number.kind().id(), Numbers.si(number.amount().low()),
+                    Numbers.si(number.amount().high()), number.amount().low().dimension().symbol(), text);
+        }
+    }
 
     /**
      * Why a line is on the list.
@@ -90,7 +109,8 @@ public record ChecklistDocument(String language, List<LineEntry> lines) {
                 line.template().feature().map(Object::toString),
                 line.template().stop().id(),
                 labels.lineWhat(line),
-                labels.lineHow(line),
+                phrases.how(line),
+                line.number().map(number -> NumberEntry.of(number, phrases.number(line).orElse(""))),
                 labels.lineGood(line),
                 labels.lineBad(line),
                 Numbers.dollars(line.atStake().money().low()),

@@ -2,6 +2,7 @@ package fencerow.backoffice.document;
 
 import fencerow.match.Match;
 import fencerow.match.Ranking;
+import fencerow.match.WhatIf;
 import fencerow.needs.Job;
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
@@ -27,6 +28,9 @@ import java.util.Set;
  *                 price rising (ready-to-work middle; out the door and catch-up where there is no plan), id
  * @param unitsAll how many units were held against the needs, those not shown counted too
  * @param changes  what doing without one must-have would bring; must-haves that bring nothing are left out
+ * @param budgetRaise what a higher budget would bring; null where there is no budget or all that is ready is within it
+ * @param pair     the two must-haves without which most of the first ten become ready; null unless nothing is ready and
+ *                 no single must-have is to blame
  * @param otherWays how jobs asked for can be done without the tractor, and what that costs a year
  * @param cautions that go with the jobs asked for
  */
@@ -37,8 +41,12 @@ public record MatchDocument(
         List<UnitEntry> units,
         int unitsAll,
         List<ChangeEntry> changes,
+        Optional<BudgetEntry> budgetRaise,
+        Optional<PairEntry> pair,
         List<OtherWayEntry> otherWays,
         List<CautionEntry> cautions) {
+    private static final int PAIR_UNITS = 10;
+
     /**
      * What doing without one must-have would bring.
      *
@@ -48,13 +56,44 @@ public record MatchDocument(
      * @param reason  that, as a sentence
      */
     public record ChangeEntry(String dropped, List<String> gained, Optional<BigDecimal> saves, String reason) {
-        private static ChangeEntry of(Ranking.Change change, Phrases phrases) {
+        private static ChangeEntry of(WhatIf.Change change, Phrases phrases) {
             return new ChangeEntry(
                     change.dropped().id(),
-                    change.gained().stream().map(match -> match.unit().id().value()).toList(),
+                    ids(change.gained()),
                     change.saves().map(Numbers::dollars),
                     phrases.change(change));
         }
+    }
+
+    /**
+     * What more money would bring.
+     *
+     * @param raise  the least dollars more that bring any unit within the budget
+     * @param gained ids of ready units that are over it, best first
+     * @param reason that, as a sentence
+     */
+    public record BudgetEntry(BigDecimal raise, List<String> gained, String reason) {
+        private static BudgetEntry of(WhatIf.Budget budget, Phrases phrases) {
+            return new BudgetEntry(Numbers.dollars(budget.raise()), ids(budget.gained()), phrases.change(budget));
+        }
+    }
+
+    /**
+     * What doing without two must-haves would bring.
+     *
+     * @param dropped ids of the must-haves
+     * @param gained  ids of units that become ready, best first
+     * @param reason  that, as a sentence
+     */
+    public record PairEntry(List<String> dropped, List<String> gained, String reason) {
+        private static PairEntry of(WhatIf.Pair pair, Phrases phrases) {
+            return new PairEntry(
+                    List.of(pair.dropped().id(), pair.alsoDropped().id()), ids(pair.gained()), phrases.change(pair));
+        }
+    }
+
+    private static List<String> ids(List<Match> matches) {
+        return matches.stream().map(match -> match.unit().id().value()).toList();
     }
 
     /**
@@ -96,9 +135,11 @@ public record MatchDocument(
                 needs.budget().map(Numbers::dollars),
                 shown.stream().map(match -> UnitEntry.of(match, ranking, phrases)).toList(),
                 ranking.matches().size(),
-                ranking.changes().stream()
+                ranking.whatIf().changes().stream()
                         .map(change -> ChangeEntry.of(change, phrases))
                         .toList(),
+                ranking.whatIf().budget().map(budget -> BudgetEntry.of(budget, phrases)),
+                ranking.whatIf().pair(PAIR_UNITS, () -> false).map(pair -> PairEntry.of(pair, phrases)),
                 otherWays(jobs, phrases),
                 cautions(jobs, phrases));
     }

@@ -24,7 +24,8 @@ import java.util.Optional;
  *                them; {@code at-least} and {@code at-most}: an amount
  * @param must    whether it is a must-have rather than a wish
  * @param weight  how much a wish counts against others; 1 for must-haves
- * @param state   the working state it is asked in; {@code any} where what is mounted makes no difference
+ * @param states  the working states it is asked in, the worst deciding; {@code any} where what is mounted makes no
+ *                difference
  * @param amount  how much, 1 for a flag or a kind; null where it has to be worked out for each machine
  * @param unit    of the amount: an SI symbol, empty for counts
  * @param from    what an amount that has to be worked out is worked out from; else empty
@@ -36,7 +37,7 @@ public record NeedEntry(
         String kind,
         boolean must,
         int weight,
-        String state,
+        List<String> states,
         Optional<BigDecimal> amount,
         String unit,
         List<Source> from,
@@ -77,7 +78,7 @@ public record NeedEntry(
                 kind(requirement, catalogue),
                 requirement.must(),
                 requirement.weight(),
-                requirement.demand().in().value(),
+                requirement.demands().stream().map(demand -> demand.in().value()).toList(),
                 amount,
                 dimension.symbol(),
                 from,

@@ -1,6 +1,7 @@
 package fencerow.backoffice.document;
 
 import fencerow.match.Blocked;
+import fencerow.match.Concession;
 import fencerow.match.Finding;
 import fencerow.match.Match;
 import fencerow.match.Plan;
@@ -45,7 +46,7 @@ import java.util.OptionalInt;
  * @param verify         features nobody has checked that matter here, most money first
  * @param bracketed      whether so much is unchecked that bounds were used instead of trying each outcome
  * @param beatenBy       id of a unit that suits at least as well for no more, and better or for less; null if none
- * @param concession     where nothing will do: the must-have whose loss makes it ready at the lowest price, if any does
+ * @param concession     where nothing will do, or it is over the budget: the cheapest single thing to give up
  * @param reasons        what it comes to and why, one sentence each
  */
 public record UnitEntry(
@@ -159,7 +160,8 @@ public record UnitEntry(
      * @param item      the add-on or attachment; null where nothing on sale could
      * @param of        the capability that is short in the end
      * @param rule      {@code never-on-model}, {@code factory-only}, {@code cannot-be-added}, {@code not-for-class},
-     *                  {@code not-sold-here}, {@code too-many-hours}, {@code too-little}, {@code too-much} or
+     *                  {@code not-sold-here}, {@code too-many-hours}, {@code too-little}, {@code too-much},
+     *                  {@code in-the-way} or
      *                  {@code not-together}
      * @param wanted    how much is needed, where that is a number
      * @param available how much the unit has or can ever have, where that is a number
@@ -201,15 +203,25 @@ public record UnitEntry(
     }
 
     /**
-     * A must-have to do without.
+     * The cheapest single thing to give up.
      *
-     * @param dropped  id of the must-have
-     * @param readyMid dollars ready to work without it
+     * @param dropped  id of the must-have to do without; null where it is money
+     * @param raise    dollars more to spend; null where it is a must-have
+     * @param readyMid dollars ready to work after it
+     * @param reason   that, as a sentence
      */
-    public record ConcessionEntry(String dropped, BigDecimal readyMid) {
-        private static ConcessionEntry of(Ranking.Concession concession) {
+    public record ConcessionEntry(
+            Optional<String> dropped, Optional<BigDecimal> raise, BigDecimal readyMid, String reason) {
+        private static ConcessionEntry of(Concession concession, Phrases phrases) {
             return new ConcessionEntry(
-                    concession.dropped().id(), Numbers.dollars(concession.price().middle()));
+                    concession instanceof Concession.Without without
+                            ? Optional.of(without.dropped().id())
+                            : Optional.empty(),
+                    concession instanceof Concession.Raise raise
+                            ? Optional.of(Numbers.dollars(raise.by()))
+                            : Optional.empty(),
+                    Numbers.dollars(concession.price().middle()),
+                    phrases.concession(concession));
         }
     }
 
@@ -247,7 +259,7 @@ public record UnitEntry(
                 match.verify().stream().map(Unchecked::of).toList(),
                 match.bracketed(),
                 ranking.beatenBy(match).map(other -> other.unit().id().value()),
-                ranking.concession(match).map(ConcessionEntry::of),
+                ranking.whatIf().concession(match).map(concession -> ConcessionEntry.of(concession, phrases)),
                 UnitReasons.of(match, ranking, phrases));
     }
 

@@ -32,6 +32,7 @@ public final class UnitReasons {
         if (match.finding() instanceof Finding.Feasible feasible) {
             feasible.withoutStopgap().ifPresent(better -> reasons.add(phrases.better(feasible.best(), better)));
         }
+        ranking.whatIf().concession(match).ifPresent(each -> reasons.add(phrases.concession(each)));
         reasons.addAll(words.toCheck(match, MOST_UNCHECKED));
         return List.copyOf(reasons);
     }

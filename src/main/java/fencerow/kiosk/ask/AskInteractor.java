@@ -24,9 +24,6 @@ import java.util.stream.Stream;
 
 /** Thinks about questions and answers; knows no screen. */
 final class AskInteractor {
-    private static final int GUESSES = 64;
-    private static final double AGREEMENT = 0.95;
-    private static final int FIRST_UNITS = 3;
     /** A scale with more steps than this gets buttons for ten steps at once. */
     private static final double MANY_STEPS = 24;
 
@@ -78,7 +75,7 @@ final class AskInteractor {
         if (leftOpen.find(shown).isEmpty()) {
             leftOpen = leftOpen.with(shown, new Answer.NotSure());
         }
-        return new NextQuestion(questionnaire(), GUESSES, AGREEMENT, FIRST_UNITS)
+        return NextQuestion.usual(questionnaire())
                 .after(leftOpen, showroom.lot(), BackRoom::isDropped)
                 .map(Question::id);
     }

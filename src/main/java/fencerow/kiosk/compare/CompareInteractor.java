@@ -110,6 +110,9 @@ public final class CompareInteractor {
         List<CompareModel.Row> rows = new ArrayList<>();
         rows.add(row(texts.get("kiosk.compare.verdict"), matches, match -> plain(words.verdict(match))));
         rows.add(row(texts.get("kiosk.compare.score"), matches, match -> plain(phrases.score(match))));
+        rows.add(row(texts.get("concession.name"), matches, match -> plain(ranking.whatIf().concession(match)
+                .map(phrases::concession)
+                .orElseGet(() -> texts.get("concession.none")))));
         for (Requirement wish : ranking.needs().wishes()) {
             rows.add(row(phrases.requirement(wish), matches, match -> match.score().met().contains(wish)
                     ? new CompareModel.Cell(Optional.of(Sign.Kind.YES), texts.get("standing.there"))

@@ -18,8 +18,8 @@ public final class ExplainerController implements Screen {
     public ExplainerController(Frame frame, Place.Topic place) {
         this.frame = frame;
         this.place = place;
-        this.model = new ExplainerInteractor(frame.premises().showroom().catalogue(),
-                frame.premises().showroom().quiz(), frame.library(), frame.phrases()).model(place.topic());
+        this.model = new ExplainerInteractor(frame.premises().showroom(), frame.library(), frame.phrases())
+                .model(place.topic());
         this.view = new ExplainerView(model, frame, place.scroll(), new Touches());
     }
 
@@ -37,6 +37,12 @@ public final class ExplainerController implements Screen {
         @Override
         public void quiz(QuestionId question) {
             frame.go(Place.Quiz.of(question));
+        }
+
+        @Override
+        public void sum(String calculation) {
+            frame.lift();
+            frame.go(Place.Worksheet.of(calculation));
         }
     }
 

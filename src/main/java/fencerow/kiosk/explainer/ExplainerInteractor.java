@@ -22,6 +22,8 @@ import fencerow.terms.Money;
 import fencerow.terms.Offering;
 import fencerow.terms.PriceRange;
 import fencerow.terms.TopicId;
+import fencerow.visit.Showroom;
+import fencerow.visit.Workbook;
 import fencerow.wording.Phrases;
 import fencerow.wording.Texts;
 import java.util.ArrayList;
@@ -39,10 +41,12 @@ final class ExplainerInteractor {
     private final Quiz quiz;
     private final Library library;
     private final Phrases phrases;
+    private final Workbook workbook;
 
-    ExplainerInteractor(Catalogue catalogue, Quiz quiz, Library library, Phrases phrases) {
-        this.catalogue = catalogue;
-        this.quiz = quiz;
+    ExplainerInteractor(Showroom showroom, Library library, Phrases phrases) {
+        this.catalogue = showroom.catalogue();
+        this.quiz = showroom.quiz();
+        this.workbook = showroom.workbook();
         this.library = library;
         this.phrases = phrases;
     }
@@ -63,7 +67,11 @@ final class ExplainerInteractor {
                 explainer.cautions().stream().map(id -> texts().get("caution." + id)).toList(),
                 linked(explainer, words),
                 explainer.related().stream().flatMap(this::related).toList(),
-                explainer.quiz().filter(id -> quiz.questions().stream().anyMatch(each -> each.id().equals(id))));
+                explainer.quiz().filter(id -> quiz.questions().stream().anyMatch(each -> each.id().equals(id))),
+                workbook.about(topic).stream()
+                        .map(sheet -> new ExplainerModel.Sum(
+                                sheet.id(), texts().get("work.calculation." + sheet.id() + ".ask")))
+                        .toList());
     }
 
     private List<DrawnFigure> figures(TopicId topic) {

@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param words    trade words linked in the text
  * @param related  what is worth reading next
  * @param quiz     the question to check oneself with
+ * @param sums     calculations that belong with it
  */
 record ExplainerModel(
         String title,
@@ -34,7 +35,8 @@ record ExplainerModel(
         List<String> cautions,
         List<GlossaryWord> words,
         List<Related> related,
-        Optional<QuestionId> quiz) {
+        Optional<QuestionId> quiz,
+        List<Sum> sums) {
     ExplainerModel {
         figures = List.copyOf(figures);
         blocks = List.copyOf(blocks);
@@ -43,6 +45,7 @@ record ExplainerModel(
         cautions = List.copyOf(cautions);
         words = List.copyOf(words);
         related = List.copyOf(related);
+        sums = List.copyOf(sums);
     }
 
     /**
@@ -66,6 +69,9 @@ record ExplainerModel(
      * @param by    who can fit it and how long that takes
      */
     record PriceLine(String name, String price, String by) {}
+
+    /** A calculation: its id and the question it answers. */
+    record Sum(String calculation, String ask) {}
 
     /** Another explainer. */
     record Related(TopicId topic, String title) {}

@@ -48,6 +48,8 @@ final class ExplainerView {
         void word(String id);
 
         void quiz(QuestionId question);
+
+        void sum(String calculation);
     }
 
     ExplainerView(ExplainerModel model, Frame frame, double position, Touches touches) {
@@ -138,6 +140,7 @@ final class ExplainerView {
         Column contents = new Column(
                 frame.scale(), jumps, 0, frame.say("column.up"), frame.say("column.down"));
         side.getChildren().add(Boxes.growing(contents));
+        work().ifPresent(side.getChildren()::add);
         check().ifPresent(side.getChildren()::add);
         side.getStyleClass().add("margin");
         return side;
@@ -146,6 +149,23 @@ final class ExplainerView {
     private Optional<Touch> check() {
         return model.quiz().map(question -> Buttons.secondary(
                 Icon.QUIZ, frame.say("topic.check-yourself"), () -> touches.quiz(question)));
+    }
+
+    /** Leads to the one calculation, or to a choice of them. */
+    private Optional<Touch> work() {
+        if (model.sums().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Buttons.secondary(Icon.WORK, frame.say("topic.work-it-out"), () -> {
+            if (model.sums().size() == 1) {
+                touches.sum(model.sums().get(0).calculation());
+            } else {
+                frame.lay(frame.say("topic.work-it-out"), Boxes.stack(model.sums().stream()
+                        .map(each -> Buttons.secondary(
+                                Icon.WORK, each.ask(), () -> touches.sum(each.calculation())))
+                        .toList()));
+            }
+        }));
     }
 
     private List<Node> ending() {
@@ -157,6 +177,7 @@ final class ExplainerView {
         model.related().forEach(each -> links.add(Buttons.quiet(
                 Icon.LEARN, each.title(), () -> touches.topic(each.topic())).styled("chip")));
         if (frame.widthInEms() < ROOM_FOR_MARGIN) {
+            work().ifPresent(links::add);
             check().ifPresent(links::add);
         }
         if (!links.isEmpty()) {

@@ -26,12 +26,9 @@ import javafx.scene.layout.StackPane;
 import javafx.util.Subscription;
 
 /**
- * What every screen is shown in and asks for what it needs: the visit and what it comes to, where to go, the words, the
- * back room, sheets laid over the screen. Confined to the screen's thread.
+ * What every screen is shown in and asks for what it needs: visit, words, ways, work. Confined to the screen's thread.
  */
 public final class Frame implements Sayings {
-    private static final System.Logger LOG = System.getLogger(Frame.class.getName());
-
     private Premises premises;
     private Premises next;
     private final ScreenMaker maker;
@@ -71,8 +68,8 @@ public final class Frame implements Sayings {
         this.aloud = new ReadAloud(this, overlays, speaker);
         root.getStyleClass().add(Styles.SHELL);
         root.getChildren().setAll(furniture.node(), overlays.node());
-        var strikes = new Strikes(clock, premises.settings().panel().doubleTouch());
-        var input = new Input(() -> idle.touched(), strikes, furniture, overlays);
+        var input = new Input(() -> idle.touched(), new Strikes(clock, premises.settings().panel().doubleTouch()),
+                furniture, overlays);
         root.addEventFilter(InputEvent.ANY, event -> input.watch(event, root, scale));
         LockDown.on(root);
     }
@@ -220,8 +217,8 @@ public final class Frame implements Sayings {
         idle = new IdleWatch(clock, premises.settings().idle());
         comfort = Comfort.usual(premises.settings());
         visit.set(Visit.NEW);
-        seed = new SplittableRandom(clock.millis()).nextLong();
         last = Optional.empty();
+        seed = new SplittableRandom(clock.millis()).nextLong();
         scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
         open(Trail.startingAt(place));
         workOut();
@@ -229,11 +226,11 @@ public final class Frame implements Sayings {
 
     /** Shows everything another way, the shopper staying where they are. */
     public void change(Comfort next) {
-        Place here = screen.map(Screen::place).orElse(trail.here());
+        Trail again = trail.instead(screen.map(Screen::place).orElse(trail.here()));
         comfort = next;
         overlays.clear();
         scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
-        open(trail.instead(here));
+        open(again);
     }
 
     /** Takes newer premises: at once if nobody is here, else for the next visit. */
@@ -271,7 +268,7 @@ public final class Frame implements Sayings {
 
     /** Something went wrong that no screen could deal with: written down without a shopper's words, ends the visit. */
     public void failed(Throwable failure) {
-        LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+        Failures.write(failure);
         startOver(new Place.Attract());
         doors.failed().run();
     }

@@ -89,8 +89,7 @@ public final class KioskWindow {
     private static Thread worker(Runnable work) {
         Thread thread = new Thread(work, "back room");
         thread.setDaemon(true);
-        thread.setUncaughtExceptionHandler((worker, failure) ->
-                LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure)));
+        thread.setUncaughtExceptionHandler((worker, failure) -> Failures.write(failure));
         return thread;
     }
 
@@ -213,7 +212,7 @@ public final class KioskWindow {
             newer.ifPresent(this::offer);
         }, failure -> {
             looking = false;
-            LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+            Failures.write(failure);
         });
     }
 
@@ -227,7 +226,7 @@ public final class KioskWindow {
 
     private void read() {
         backRoom.work("content", content.openings()::open, this::show, failure -> {
-            LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+            Failures.write(failure);
             show(new Opening.Closed(List.of(String.valueOf(failure.getMessage()))));
         });
     }
@@ -249,14 +248,14 @@ public final class KioskWindow {
 
     private void failed(Throwable failure) {
         if (frame.isEmpty()) {
-            LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(failure));
+            Failures.write(failure);
             countFailure();
             return;
         }
         try {
             frame.get().failed(failure);
         } catch (RuntimeException | Error e) {
-            LOG.log(System.Logger.Level.ERROR, Failures.withoutWords(e));
+            Failures.write(e);
             end(Ending.AGAIN);
         }
     }

@@ -1,12 +1,14 @@
 package fencerow.kiosk.frame;
 
 import fencerow.search.Kind;
+import fencerow.sizing.catalogue.Inputs;
 import fencerow.terms.MachineClass;
 import fencerow.terms.QuestionId;
 import fencerow.terms.Stop;
 import fencerow.terms.TopicId;
 import fencerow.terms.UnitId;
 import fencerow.visit.Visit;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -15,24 +17,16 @@ import java.util.Set;
  * "back" leads to where one was. {@code scroll} runs from 0 at the top to 1 at the end.
  */
 public sealed interface Place {
-    /** The word for it in text keys, such as {@code home}. */
-    String key();
+    /** The word for it in text keys: its name in small letters with hyphens, such as {@code side-by-side}. */
+    default String key() {
+        return getClass().getSimpleName().replaceAll("(?<=.)(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+    }
 
     /** Nobody is here: what the kiosk shows to passers-by. */
-    record Attract() implements Place {
-        @Override
-        public String key() {
-            return "attract";
-        }
-    }
+    record Attract() implements Place {}
 
     /** The three doors. */
-    record Home() implements Place {
-        @Override
-        public String key() {
-            return "home";
-        }
-    }
+    record Home() implements Place {}
 
     /**
      * All explainers.
@@ -42,11 +36,6 @@ public sealed interface Place {
     record Topics(Optional<Stop> stop, double scroll) implements Place {
         /** The core topics, from the top. */
         public static final Topics FIRST = new Topics(Optional.empty(), 0);
-
-        @Override
-        public String key() {
-            return "topics";
-        }
     }
 
     /**
@@ -58,11 +47,6 @@ public sealed interface Place {
     record Find(String query, Optional<Kind> kind, double scroll) implements Place {
         /** Nothing typed yet. */
         public static final Find EMPTY = new Find("", Optional.empty(), 0);
-
-        @Override
-        public String key() {
-            return "find";
-        }
     }
 
     /** One explainer. */
@@ -70,11 +54,6 @@ public sealed interface Place {
         /** From the top. */
         public static Topic of(TopicId topic) {
             return new Topic(topic, 0);
-        }
-
-        @Override
-        public String key() {
-            return "topic";
         }
     }
 
@@ -99,22 +78,12 @@ public sealed interface Place {
         public static Questions only(QuestionId question) {
             return new Questions(Optional.of(question), Set.of(), true, 0);
         }
-
-        @Override
-        public String key() {
-            return "questions";
-        }
     }
 
     /** Every question with its answer. */
     record AllAnswers(double scroll) implements Place {
         /** From the top. */
         public static final AllAnswers TOP = new AllAnswers(0);
-
-        @Override
-        public String key() {
-            return "answers";
-        }
     }
 
     /**
@@ -125,11 +94,6 @@ public sealed interface Place {
     record Results(boolean all, double scroll) implements Place {
         /** The first few, from the top. */
         public static final Results TOP = new Results(false, 0);
-
-        @Override
-        public String key() {
-            return "results";
-        }
     }
 
     /** Everything on one unit. */
@@ -138,22 +102,12 @@ public sealed interface Place {
         public static UnitSheet of(UnitId unit) {
             return new UnitSheet(unit, 0);
         }
-
-        @Override
-        public String key() {
-            return "unit";
-        }
     }
 
     /** The pinned units beside each other. */
     record SideBySide(double scroll) implements Place {
         /** From the top. */
         public static final SideBySide TOP = new SideBySide(0);
-
-        @Override
-        public String key() {
-            return "side-by-side";
-        }
     }
 
     /**
@@ -161,12 +115,7 @@ public sealed interface Place {
      *
      * @param before the visit as it was when they began, to go back to
      */
-    record Guide(Visit before, double scroll) implements Place {
-        @Override
-        public String key() {
-            return "guide";
-        }
-    }
+    record Guide(Visit before, double scroll) implements Place {}
 
     /**
      * Another seller's tractor: telling of it, then seeing it beside the ones here.
@@ -202,11 +151,6 @@ public sealed interface Place {
                 };
             }
         }
-
-        @Override
-        public String key() {
-            return "quote";
-        }
     }
 
     /**
@@ -222,48 +166,54 @@ public sealed interface Place {
         public static Quiz of(QuestionId question) {
             return new Quiz(Optional.of(question), 0);
         }
-
-        @Override
-        public String key() {
-            return "quiz";
-        }
     }
 
     /** What the quiz has shown so far. */
     record QuizSummary(double scroll) implements Place {
         /** From the top. */
         public static final QuizSummary TOP = new QuizSummary(0);
-
-        @Override
-        public String key() {
-            return "quiz-summary";
-        }
     }
 
     /** The shopper's list before it is printed. */
     record ListPreview(double scroll) implements Place {
         /** From the top. */
         public static final ListPreview TOP = new ListPreview(0);
+    }
 
-        @Override
-        public String key() {
-            return "list";
+    /**
+     * All calculations.
+     *
+     * @param area whose are shown; the first if empty
+     */
+    record Work(Optional<fencerow.sizing.catalogue.Topic> area, double scroll) implements Place {
+        /** The first area, from the top. */
+        public static final Work FIRST = new Work(Optional.empty(), 0);
+    }
+
+    /**
+     * One calculation.
+     *
+     * @param calculation its id
+     * @param unit        the tractor whose figures are filled in
+     * @param given       what the shopper set themselves
+     * @param all         whether all inputs are shown rather than the first few
+     */
+    record Worksheet(String calculation, Optional<UnitId> unit, Inputs given, boolean all, double scroll)
+            implements Place {
+        /** With nothing set yet, for no tractor in particular. */
+        public static Worksheet of(String calculation) {
+            return new Worksheet(calculation, Optional.empty(), Inputs.NONE, false, 0);
+        }
+
+        /** With the figures of a tractor. */
+        public static Worksheet of(String calculation, UnitId unit) {
+            return new Worksheet(calculation, Optional.of(unit), Inputs.NONE, false, 0);
         }
     }
 
     /** Printing the list. */
-    record Print() implements Place {
-        @Override
-        public String key() {
-            return "print";
-        }
-    }
+    record Print() implements Place {}
 
     /** Behind the staff door, or in front of it as long as no PIN was given. */
-    record Staff() implements Place {
-        @Override
-        public String key() {
-            return "staff";
-        }
-    }
+    record Staff() implements Place {}
 }

@@ -96,6 +96,7 @@ final class GuideView {
             side.getChildren().add(Boxes.stack(
                     Words.heading(frame.say("results.changes")), parts.changes(asked.changes(), touches::toggle)));
         }
+        asked.money().ifPresent(more -> side.getChildren().add(Words.body(more)));
         return side;
     }
 

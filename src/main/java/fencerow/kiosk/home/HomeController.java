@@ -14,7 +14,8 @@ public final class HomeController implements Screen {
     public HomeController(Frame frame) {
         this.frame = frame;
         var interactor = new HomeInteractor(frame.texts(), frame.library());
-        var model = new HomeModel(interactor.doors(), frame.say("home.search"), interactor.tractor());
+        var model = new HomeModel(interactor.doors(), frame.say("home.search"), frame.say("home.work-it-out"),
+                interactor.tractor());
         this.view = HomeView.of(model, frame, frame::go);
     }
 

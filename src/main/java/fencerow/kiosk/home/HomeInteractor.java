@@ -9,6 +9,7 @@ import fencerow.wording.Texts;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Knows which doors there are. */
 final class HomeInteractor {
@@ -33,7 +34,11 @@ final class HomeInteractor {
                 texts.get(picture.altKey()),
                 texts.get("kiosk.home.tractor"),
                 library.explainers().stream().collect(Collectors.toMap(
-                        explainer -> explainer.topic().value(), Explainer::title))));
+                        explainer -> explainer.topic().value(), Explainer::title)),
+                Stream.of(Pictures.Side.FRONT, Pictures.Side.REAR)
+                        .flatMap(side -> library.pictures().tractor(side).stream())
+                        .map(other -> new HomeModel.Other(other.drawing(), texts.get(other.altKey())))
+                        .toList()));
     }
 
     private HomeModel.Door door(String key, Icon icon, Place place) {

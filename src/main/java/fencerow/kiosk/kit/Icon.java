@@ -42,6 +42,7 @@ public enum Icon {
     MONEY(Material2OutlinedMZ.PAYMENTS),
     NOT_SURE(Material2OutlinedAL.HELP_OUTLINE),
     UNDO(Material2OutlinedMZ.UNDO),
+    WORK(Material2OutlinedAL.CALCULATE),
     SPEAK(Material2OutlinedMZ.VOLUME_UP),
     LOWER(Material2OutlinedMZ.VERTICAL_ALIGN_BOTTOM),
     TALK(Material2OutlinedAL.FORUM);

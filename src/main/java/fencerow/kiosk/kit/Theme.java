@@ -20,7 +20,8 @@ public final class Theme {
     private static final String FONTS = "/com/formdev/flatlaf/fonts/roboto/Roboto-";
     private static final List<String> FACES = List.of("Regular", "Italic", "Light", "Medium", "Bold");
     private static final List<String> SHEETS =
-            List.of("type.css", "layout.css", "controls.css", "learn.css", "match.css", "quiz.css", "drawing.css");
+            List.of("type.css", "layout.css", "controls.css", "learn.css", "match.css", "quiz.css", "drawing.css",
+                    "work.css");
     private static final Pattern MILLIMETRES = Pattern.compile("(-?\\d*\\.?\\d+)mm\\b");
     private static final Pattern PAPER = Pattern.compile("-paper: (#[0-9a-f]{6});");
     private static final double ANY_SIZE = 12;

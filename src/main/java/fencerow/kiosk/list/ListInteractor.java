@@ -53,7 +53,7 @@ final class ListInteractor {
     }
 
     private ListModel.Line line(ChecklistLine line) {
-        return new ListModel.Line(line.id(), labels.lineWhat(line), labels.lineHow(line),
+        return new ListModel.Line(line.id(), labels.lineWhat(line), phrases.how(line),
                 line.because().stream().map(phrases::because).distinct().toList(), phrases.atStake(line.atStake()));
     }
 

@@ -10,8 +10,10 @@ import java.util.Optional;
  * @param wishes  in words
  * @param budget  in words, where there is one
  * @param changes what doing without one must-have would bring
+ * @param money   what a higher budget would bring, where it would
  */
-public record Asked(List<Must> musts, List<String> wishes, Optional<String> budget, List<Change> changes) {
+public record Asked(
+        List<Must> musts, List<String> wishes, Optional<String> budget, List<Change> changes, Optional<String> money) {
     /** Copies the lists. */
     public Asked {
         musts = List.copyOf(musts);

@@ -139,7 +139,8 @@ public final class MatchWords {
                         !visit.setAside().contains(must.id())))
                 .toList();
         List<String> wishes = all.wishes().stream().map(phrases::requirement).distinct().toList();
-        return new Asked(musts, wishes, all.budget().map(phrases::money), changes(ranking));
+        return new Asked(musts, wishes, all.budget().map(phrases::money), changes(ranking),
+                ranking.whatIf().budget().map(phrases::change));
     }
 
     /** A must-have as a label. */
@@ -163,7 +164,7 @@ public final class MatchWords {
     }
 
     private List<Asked.Change> changes(Ranking ranking) {
-        return ranking.changes().stream()
+        return ranking.whatIf().changes().stream()
                 .map(change -> new Asked.Change(change.dropped().id(), phrases.change(change)))
                 .toList();
     }

@@ -34,7 +34,7 @@ public final class ResultsController implements Screen, ResultsTouches {
             ResultsModel model = interactor.model(known, all);
             view.show(model, Optional.empty());
             if (ResultsInteractor.isStuck(model)) {
-                frame.backRoom().work(IN_THE_WAY, () -> interactor.inTheWay(known.visit()),
+                frame.backRoom().work(IN_THE_WAY, () -> interactor.inTheWay(known),
                         found -> view.show(model, found), frame::failed);
             }
         });

@@ -1,5 +1,6 @@
 package fencerow.kiosk.results;
 
+import fencerow.kiosk.frame.BackRoom;
 import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.matching.Asked;
 import fencerow.kiosk.matching.MatchWords;
@@ -26,6 +27,7 @@ import java.util.Optional;
 final class ResultsInteractor {
     private static final int CARDS = 3;
     private static final int LINES = 4;
+    private static final int PAIR_UNITS = 10;
     /** Scores this near each other say no more than that both are worth a look. */
     private static final int CLOSE_POINTS = 10;
 
@@ -81,22 +83,28 @@ final class ResultsInteractor {
         if (!ranking.ready().isEmpty()) {
             return Optional.empty();
         }
-        return ranking.changes().stream()
+        return ranking.whatIf().changes().stream()
                 .max(Comparator.comparingInt(change -> change.gained().size()))
                 .map(change -> new Asked.Change(change.dropped().id(), phrases.change(change)));
     }
 
     /**
-     * The one answer without which the most units could be made ready; empty where no single answer is in the way of
-     * any. The jobs are left alone: without them there is nothing to do. Takes long.
+     * The two must-haves, and the one answer, without which the most units could be made ready; empty where there are
+     * none such. The jobs are left alone: without them there is nothing to do. Takes long.
      */
-    Optional<ResultsModel.InTheWay> inTheWay(Visit visit) {
+    Optional<ResultsModel.InTheWay> inTheWay(Outlook outlook) {
+        Visit visit = outlook.visit();
+        List<String> sentences = new ArrayList<>();
+        outlook.ranking().whatIf()
+                .pair(PAIR_UNITS, BackRoom::isDropped)
+                .ifPresent(pair -> sentences.add(phrases.change(pair)));
         Optional<Question> most = Optional.empty();
         int freed = 0;
         for (Question question : showroom.questionnaire().applying(visit.answers())) {
             boolean given = visit.answers().find(question.id()).isPresent();
             if (given && question.choose() != Question.Choose.JOBS) {
-                int ready = showroom.ranking(visit.unanswered(question.id())).ready().size();
+                Visit without = visit.unanswered(question.id());
+                int ready = showroom.ranking(without, outlook.ranking()).ready().size();
                 if (ready > freed) {
                     freed = ready;
                     most = Optional.of(question);
@@ -104,12 +112,14 @@ final class ResultsInteractor {
             }
         }
         int count = freed;
-        return most.map(question -> new ResultsModel.InTheWay(question.id(),
-                phrases.texts().get("kiosk.results.in-the-way", Map.of(
-                        "ask", answerWords.ask(question),
-                        "answer", visit.answers().find(question.id())
-                                .map(answer -> answerWords.answer(question, answer)).orElse(""),
-                        "count", count))));
+        most.ifPresent(question -> sentences.add(phrases.texts().get("kiosk.results.in-the-way", Map.of(
+                "ask", answerWords.ask(question),
+                "answer", visit.answers().find(question.id())
+                        .map(answer -> answerWords.answer(question, answer)).orElse(""),
+                "count", count))));
+        return sentences.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ResultsModel.InTheWay(sentences, most.map(Question::id)));
     }
 
     /** Whether nothing is ready and no single must-have is to blame. */

@@ -36,8 +36,17 @@ record ResultsModel(
         groups = List.copyOf(groups);
     }
 
-    /** Where no single must-have would help: an answer that is in the way, in words, and its question. */
-    record InTheWay(QuestionId question, String words) {}
+    /**
+     * What is in the way where no single must-have is.
+     *
+     * @param words    two must-haves, or an answer, without which there would be some
+     * @param question of the answer
+     */
+    record InTheWay(List<String> words, Optional<QuestionId> question) {
+        InTheWay {
+            words = List.copyOf(words);
+        }
+    }
 
     /** Units of one verdict, each on a line. */
     record Group(String heading, List<UnitLine> lines) {

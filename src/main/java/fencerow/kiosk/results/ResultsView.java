@@ -46,7 +46,7 @@ final class ResultsView {
     /**
      * Shows it.
      *
-     * @param inTheWay the answer most in the way, where that is what is to be changed
+     * @param inTheWay what is in the way, where that is no single must-have
      */
     void show(ResultsModel model, Optional<ResultsModel.InTheWay> inTheWay) {
         page.show(new Split(frame.scale(), main(model, inTheWay), MAIN_EMS, side(model.asked()), SIDE_EMS));
@@ -68,7 +68,7 @@ final class ResultsView {
         VBox main = Boxes.loose(MatchParts.count(model.count(), model.summary()));
         model.notes().forEach(note -> main.getChildren().add(Words.body(note)));
         model.rescue().ifPresent(change -> main.getChildren().add(rescue(change)));
-        inTheWay.ifPresent(answer -> main.getChildren().add(inTheWay(answer)));
+        inTheWay.ifPresent(found -> main.getChildren().add(inTheWay(found)));
         VBox cards = Boxes.stack();
         model.cards().forEach(card -> cards.getChildren().add(parts.card(card, touches::open, touches::pin)));
         main.getChildren().add(cards);
@@ -86,10 +86,13 @@ final class ResultsView {
         return Boxes.card(Words.subheading(frame.say("results.none")), parts.changes(List.of(change), touches::toggle));
     }
 
-    private Node inTheWay(ResultsModel.InTheWay answer) {
-        return Boxes.card(Words.subheading(frame.say("results.none-together")), Words.body(answer.words()),
+    private Node inTheWay(ResultsModel.InTheWay found) {
+        VBox box = Boxes.stack(Words.subheading(frame.say("results.none-together")));
+        found.words().forEach(words -> box.getChildren().add(Words.body(words)));
+        found.question().ifPresent(question -> box.getChildren().add(
                 Buttons.secondary(Icon.LIST, frame.say("results.change-answer"),
-                        () -> touches.go(Place.Questions.only(answer.question()))));
+                        () -> touches.go(Place.Questions.only(question)))));
+        return Boxes.card(box);
     }
 
     private Node group(ResultsModel.Group group) {
@@ -115,6 +118,7 @@ final class ResultsView {
         Optional<String> budget = asked.budget();
         budget.ifPresent(amount -> side.getChildren().add(
                 Boxes.tight(Words.heading(frame.say("results.budget")), Words.body(amount))));
+        asked.money().ifPresent(more -> side.getChildren().add(Words.body(more)));
         return side;
     }
 }

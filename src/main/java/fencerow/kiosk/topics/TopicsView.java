@@ -3,20 +3,19 @@ package fencerow.kiosk.topics;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.Boxes;
+import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.Column;
 import fencerow.kiosk.kit.Columns;
 import fencerow.kiosk.kit.Icon;
+import fencerow.kiosk.kit.Register;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
-import fencerow.kiosk.kit.Wrap;
 import fencerow.kiosk.topics.TopicsModel.Card;
 import fencerow.kiosk.topics.TopicsModel.Shelf;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -24,6 +23,8 @@ import javafx.scene.layout.VBox;
 final class TopicsView {
     private static final double CARD_EMS = 15;
     private static final int MOST_COLUMNS = 3;
+    /** From this width, in ems, search and calculations stand beside each other. */
+    private static final double ROOM_FOR_ROW = 43;
 
     private final TopicsModel model;
     private final Frame frame;
@@ -58,29 +59,18 @@ final class TopicsView {
     }
 
     private Node page() {
-        BorderPane pane = new BorderPane();
-        VBox right = Boxes.stack(searchButton(), Boxes.growing(column));
-        List<Touch> shelves = model.shelves().stream().map(this::shelf).toList();
-        if (frame.isLandscape()) {
-            Column register = column(Boxes.stack(shelves), 0);
-            register.getStyleClass().add("register");
-            pane.setLeft(register);
-            right.getStyleClass().add("beside-register");
-            pane.setCenter(right);
-        } else {
-            pane.setCenter(Boxes.stack(new Wrap(frame.scale(), shelves), Boxes.growing(right)));
-        }
-        return pane;
-    }
-
-    private Touch shelf(Shelf shelf) {
-        Label number = Words.of("shelf-number", shelf.number());
-        HBox row = shelf.number().isEmpty()
-                ? Boxes.row(Words.of("shelf-name", shelf.name()))
-                : Boxes.row(number, Words.of("shelf-name", shelf.name()));
-        Touch touch = new Touch(shelf.name(), row, () -> frame.goInstead(shelf.place())).styled("shelf");
-        touch.select(shelf.chosen());
-        return touch;
+        List<Register.Shelf> shelves = model.shelves().stream()
+                .map(shelf -> new Register.Shelf(
+                        shelf.number(), shelf.name(), shelf.chosen(), () -> frame.goInstead(shelf.place())))
+                .toList();
+        Touch work = Buttons.secondary(
+                Icon.WORK, frame.say("topic.work-it-out"), () -> frame.go(Place.Work.FIRST));
+        Node ways = frame.widthInEms() < ROOM_FOR_ROW
+                ? Boxes.stack(searchButton(), work)
+                : Boxes.row(Boxes.growing(searchButton()), work);
+        VBox right = Boxes.stack(ways, Boxes.growing(column));
+        return new Register(frame.scale(), frame.isLandscape(), shelves, right,
+                frame.say("column.up"), frame.say("column.down"));
     }
 
     private Touch searchButton() {

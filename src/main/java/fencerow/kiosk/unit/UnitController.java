@@ -4,6 +4,7 @@ import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
+import fencerow.wording.SizingWords;
 import java.util.Optional;
 import javafx.scene.Node;
 
@@ -20,7 +21,8 @@ public final class UnitController implements Screen {
     public UnitController(Frame frame, Place.UnitSheet place) {
         this.frame = frame;
         this.place = place;
-        this.interactor = new UnitInteractor(frame.premises().showroom(), frame.library(), frame.phrases());
+        this.interactor = new UnitInteractor(frame.premises().showroom(), frame.library(), frame.phrases(),
+                SizingWords.of(frame.texts(), frame.comfort().metric()));
         this.view = new UnitView(frame, place.scroll(), frame::go,
                 () -> frame.change(visit -> visit.togglePin(place.unit())));
         view.showWorking();

@@ -2,6 +2,7 @@ package fencerow.kiosk.unit;
 
 import fencerow.explainers.Library;
 import fencerow.kiosk.frame.Outlook;
+import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.matching.MatchWords;
 import fencerow.match.Finding;
 import fencerow.match.Match;
@@ -19,6 +20,7 @@ import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import fencerow.wording.Bill;
 import fencerow.wording.Phrases;
+import fencerow.wording.SizingWords;
 import fencerow.wording.Standing;
 import fencerow.wording.Texts;
 import java.util.ArrayList;
@@ -41,8 +43,10 @@ final class UnitInteractor {
     private final Texts texts;
     private final MatchWords words;
     private final UnitDrawing drawing;
+    private final SizingWords sizing;
 
-    UnitInteractor(Showroom showroom, Library library, Phrases phrases) {
+    UnitInteractor(Showroom showroom, Library library, Phrases phrases, SizingWords sizing) {
+        this.sizing = sizing;
         this.showroom = showroom;
         this.phrases = phrases;
         this.texts = phrases.texts();
@@ -64,7 +68,7 @@ final class UnitInteractor {
         return new UnitModel(words.wholeCard(match, ranking, visit),
                 texts.get("verdict." + match.verdict().id() + ".says"), Bill.of(match, phrases), notes(match),
                 match.findPlan().map(plan -> plan(plan, match)), causes(match, ranking), drawing.of(match.unit()),
-                figures(match),
+                figures(match), sums(visit, match),
                 stops(match, outlook), cautions(ranking));
     }
 
@@ -103,8 +107,7 @@ final class UnitInteractor {
             return List.of();
         }
         Stream<String> blocked = infeasible.why().stream().map(each -> phrases.blocked(each, match)).distinct();
-        Stream<String> concession = ranking.concession(match).stream().map(each -> texts.get("kiosk.unit.concession",
-                Map.of("must", words.must(each.dropped()), "price", phrases.range(each.price().total()))));
+        Stream<String> concession = ranking.whatIf().concession(match).stream().map(phrases::concession);
         return Stream.concat(blocked, concession).toList();
     }
 
@@ -113,6 +116,14 @@ final class UnitInteractor {
                 .flatMap(figure -> match.unit().model().findFigure(figure).stream()
                         .map(amount -> new Bill.Line(
                                 texts.get("capability." + figure.id() + ".name"), phrases.amount(amount))))
+                .toList();
+    }
+
+    private List<UnitModel.SumLine> sums(Visit visit, Match match) {
+        return showroom.figures(visit, match).stream()
+                .map(each -> new UnitModel.SumLine(sizing.figure(each), sizing.figureValue(each),
+                        sizing.figureNotes(each), new Place.Worksheet(each.kind().calculation(),
+                                Optional.of(match.unit().id()), each.given(), false, 0)))
                 .toList();
     }
 

@@ -1,6 +1,7 @@
 package fencerow.kiosk.unit;
 
 import fencerow.explainers.Drawing;
+import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.PartMark;
 import fencerow.kiosk.kit.Sign;
 import fencerow.kiosk.matching.UnitCard;
@@ -21,6 +22,7 @@ import java.util.Optional;
  * @param causes   why it cannot, where it cannot
  * @param drawing  the drawn tractor with what is on this one; empty where none is shipped
  * @param figures  its data sheet
+ * @param sums     what calculations say of it
  * @param stops    what is on it, in walk-around order
  * @param cautions of the work it is to do
  */
@@ -33,12 +35,14 @@ record UnitModel(
         List<String> causes,
         Optional<Drawn> drawing,
         List<Bill.Line> figures,
+        List<SumLine> sums,
         List<StopPart> stops,
         List<String> cautions) {
     UnitModel {
         notes = List.copyOf(notes);
         causes = List.copyOf(causes);
         figures = List.copyOf(figures);
+        sums = List.copyOf(sums);
         stops = List.copyOf(stops);
         cautions = List.copyOf(cautions);
     }
@@ -66,6 +70,19 @@ record UnitModel(
 
     /** One way of picking out, and what it means. */
     record LegendLine(PartMark mark, String words) {}
+
+    /**
+     * What a calculation says of it.
+     *
+     * @param value the result, or why there is none
+     * @param notes the rules that decided
+     * @param place the calculation, filled in with its figures
+     */
+    record SumLine(String name, String value, List<String> notes, Place place) {
+        SumLine {
+            notes = List.copyOf(notes);
+        }
+    }
 
     /**
      * How it is made ready.

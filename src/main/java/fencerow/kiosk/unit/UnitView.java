@@ -90,8 +90,25 @@ final class UnitView {
             model.causes().forEach(cause -> causes.add(new Remark(Sign.Kind.NEVER, cause)));
             main.getChildren().add(section("unit.causes", causes));
         }
+        if (!model.sums().isEmpty()) {
+            main.getChildren().add(sums(model.sums()));
+        }
         model.plan().ifPresent(plan -> main.getChildren().add(section("unit.plan", plan(plan))));
         return main;
+    }
+
+    private Node sums(List<UnitModel.SumLine> sums) {
+        List<Touch> lines = new ArrayList<>();
+        for (UnitModel.SumLine sum : sums) {
+            VBox words = Boxes.tight(new Ends(frame.scale(),
+                    Words.of("line-title", sum.name()), Words.of("line-price", sum.value())));
+            sum.notes().forEach(note -> words.getChildren().add(Words.small(note)));
+            lines.add(new Touch(sum.name() + ": " + sum.value(), words, () -> go.accept(sum.place()))
+                    .styled("unit-line"));
+        }
+        VBox box = section("unit.sums", lines);
+        box.getChildren().add(Words.small(frame.say("unit.sums-note")));
+        return box;
     }
 
     private VBox section(String heading, List<? extends Node> content) {

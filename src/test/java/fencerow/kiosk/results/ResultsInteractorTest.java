@@ -9,6 +9,7 @@ import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.matching.Asked;
 import fencerow.kiosk.matching.UnitCard;
 import fencerow.match.Ranking;
+import fencerow.match.WhatIf;
 import fencerow.needs.Answer;
 import fencerow.needs.Answers;
 import fencerow.needs.Completion;
@@ -59,7 +60,7 @@ class ResultsInteractorTest {
             Answers answers = new Completion(SHOWROOM.questionnaire(), new Random(seed)).complete(Answers.NONE);
             Outlook outlook = outlook(answered(answers));
             ResultsModel model = RESULTS.model(outlook, false);
-            List<Ranking.Change> changes = outlook.ranking().changes();
+            List<WhatIf.Change> changes = outlook.ranking().whatIf().changes();
             assertEquals(model.count() == 0 && !changes.isEmpty(), model.rescue().isPresent(), "seed " + seed);
             if (model.rescue().isPresent()) {
                 rescued++;
@@ -80,11 +81,12 @@ class ResultsInteractorTest {
         assertEquals(0, model.count());
         assertEquals(Optional.empty(), model.rescue());
         assertTrue(ResultsInteractor.isStuck(model));
-        ResultsModel.InTheWay answer = RESULTS.inTheWay(narrow).orElseThrow();
-        assertEquals(gate, answer.question());
-        assertTrue(answer.words().contains("3 ft"), answer.words());
+        ResultsModel.InTheWay answer = RESULTS.inTheWay(outlook(narrow)).orElseThrow();
+        assertEquals(Optional.of(gate), answer.question());
+        String words = answer.words().get(answer.words().size() - 1);
+        assertTrue(words.contains("3 ft"), words);
         int freed = SHOWROOM.ranking(narrow.unanswered(gate)).ready().size();
-        assertTrue(freed > 0 && answer.words().contains(Integer.toString(freed)), answer.words());
+        assertTrue(freed > 0 && words.contains(Integer.toString(freed)), words);
     }
 
     @Test

@@ -1,0 +1,231 @@
+package fencerow;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fencerow.kiosk.Fx;
+import fencerow.kiosk.LiveKiosk;
+import fencerow.kiosk.frame.Ending;
+import fencerow.kiosk.frame.Opening;
+import fencerow.kiosk.frame.Place;
+import fencerow.kiosk.frame.Premises;
+import fencerow.needs.Answer;
+import fencerow.terms.OptionId;
+import fencerow.terms.QuestionId;
+import fencerow.visit.Visit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What breaks around a kiosk, and what the shopper sees of it; each line printed is one row of a table. */
+class ChaosFxTest {
+    private static final int PATIENCE_SECONDS = 120;
+    private static final String PRICE = "grille-guard-kit,,120,500";
+    private static final String BROKEN = "grille-guard-kit,,900,500";
+
+    @TempDir
+    private Path folder;
+
+    /** A clock that somebody puts right. */
+    private static final class WallClock extends Clock {
+        private volatile Instant now = Instant.parse("2026-03-02T10:15:30Z");
+
+        @Override
+        public Instant instant() {
+            return now;
+        }
+
+        @Override
+        public ZoneId getZone() {
+            return ZoneOffset.UTC;
+        }
+
+        @Override
+        public Clock withZone(ZoneId zone) {
+            return this;
+        }
+    }
+
+    private final WallClock clock = new WallClock();
+
+    private LiveKiosk open(DemoShowroom demo) {
+        return LiveKiosk.of(new KioskFiles(new KioskWiring(clock, "", demo.data()), demo.folders()));
+    }
+
+    private static void row(String tried, String seen) {
+        System.out.println("chaos | " + tried + " | " + seen);
+    }
+
+    private static Visit startVisit(LiveKiosk kiosk) {
+        return Fx.on(() -> {
+            kiosk.frame().go(new Place.Home());
+            kiosk.frame().change(visit -> visit.answered(
+                    new QuestionId("jobs"), new Answer.Chosen(List.of(new OptionId("clear-snow")))));
+            return kiosk.frame().visit().get();
+        });
+    }
+
+    @Test
+    void aPrinterThatVanishedIsSaidInWordsAndTheVisitGoesOn() {
+        DemoShowroom demo = DemoShowroom.in(folder);
+        demo.change("showroom.yaml", "printer: \"\"", "printer: \"ipp://127.0.0.1:9/ipp/print\"");
+        try (LiveKiosk kiosk = open(demo)) {
+            Visit visit = startVisit(kiosk);
+            Shopper shopper = new Shopper(kiosk.shown(), kiosk.window().stage());
+            Fx.on(() -> {
+                kiosk.frame().go(new Place.Print());
+                return true;
+            });
+            shopper.waitForWords("The printer does not answer.");
+            assertEquals(visit, Fx.on(() -> kiosk.frame().visit().get()));
+            row("printer vanished", "\"The printer does not answer.\", a way to save, the visit goes on");
+        }
+    }
+
+    @Test
+    void contentThatBreaksGoesAwayAndComesBackIsNeverSeen() throws IOException {
+        DemoShowroom demo = DemoShowroom.in(folder);
+        try (LiveKiosk kiosk = open(demo)) {
+            Visit visit = startVisit(kiosk);
+            String version = Fx.on(() -> kiosk.frame().premises().contentVersion());
+
+            kiosk.waitForOffer(() -> demo.change("prices.csv", PRICE, BROKEN));
+            assertEquals(visit, Fx.on(() -> kiosk.frame().visit().get()));
+            Premises broken = nextVisit(kiosk);
+            assertEquals(version, broken.contentVersion());
+            assertTrue(broken.problems().get(0).startsWith("kiosk-config/prices.csv:2: "),
+                    broken.problems().toString());
+            row("content broken", "nothing; staff read " + broken.problems().get(0));
+
+            Path config = folder.resolve("kiosk-config");
+            Path away = folder.resolve("away");
+            kiosk.waitForOffer(() -> move(config, away));
+            Premises gone = nextVisit(kiosk);
+            assertEquals(version, gone.contentVersion());
+            assertFalse(gone.problems().isEmpty());
+            row("configuration folder gone", "nothing; staff read " + gone.problems().get(0));
+
+            kiosk.waitForOffer(() -> {
+                move(away, config);
+                demo.change("prices.csv", BROKEN, PRICE);
+            });
+            assertEquals(List.of(), nextVisit(kiosk).problems());
+            row("content mended", "the mended content, from the next visit on");
+        }
+    }
+
+    private static Premises nextVisit(LiveKiosk kiosk) {
+        return Fx.on(() -> {
+            kiosk.frame().startOver(new Place.Home());
+            return kiosk.frame().premises();
+        });
+    }
+
+    private static void move(Path from, Path to) {
+        try {
+            Files.move(from, to);
+        } catch (IOException e) {
+            throw new AssertionError(from + " cannot be moved", e);
+        }
+    }
+
+    @Test
+    void aClockPutForwardOrBackNeitherEndsAVisitNorKeepsOne() {
+        try (LiveKiosk kiosk = open(DemoShowroom.in(folder))) {
+            Visit visit = startVisit(kiosk);
+            for (Duration jump : List.of(Duration.ofDays(1), Duration.ofDays(-400))) {
+                clock.now = clock.now.plus(jump);
+                Fx.on(() -> {
+                    kiosk.frame().tick();
+                    return true;
+                });
+                assertEquals(visit, Fx.on(() -> kiosk.frame().visit().get()));
+            }
+            kiosk.clock().pass(Duration.ofMinutes(10));
+            Fx.on(() -> {
+                kiosk.frame().tick();
+                return true;
+            });
+            assertEquals(Visit.NEW, Fx.on(() -> kiosk.frame().visit().get()));
+            row("clock put a day on, then 400 days back",
+                    "nothing; the visit ends when nobody has touched for a while");
+        }
+    }
+
+    @Test
+    void aKioskThatIsKilledAtAnyMomentStartsAgainWithWhatWasGood() throws Exception {
+        DemoShowroom demo = DemoShowroom.in(folder);
+        for (int milliseconds : List.of(700, 2500)) {
+            Process early = start(demo);
+            assertFalse(early.waitFor(milliseconds, TimeUnit.MILLISECONDS), "it ended by itself");
+            kill(early);
+        }
+        Process kiosk = start(demo);
+        for (int waited = 0; !isKept(demo); waited++) {
+            assertTrue(waited < PATIENCE_SECONDS * 10 && kiosk.isAlive(), "no content was kept");
+            TimeUnit.MILLISECONDS.sleep(100);
+        }
+        kill(kiosk);
+        demo.change("prices.csv", PRICE, BROKEN);
+
+        Opening opening = new KioskWiring(clock, "", demo.data()).open(demo.folders());
+        Premises shown = assertInstanceOf(Opening.Open.class, opening).premises();
+        assertEquals(1, shown.problems().size());
+        row("killed three times while starting, then content broken", "the last good content, a few seconds later");
+    }
+
+    private static boolean isKept(DemoShowroom demo) throws IOException {
+        Path kept = demo.data().resolve("last-good");
+        if (!Files.isDirectory(kept)) {
+            return false;
+        }
+        try (Stream<Path> all = Files.list(kept)) {
+            return all.anyMatch(each -> each.getFileName().toString().startsWith("good-"));
+        }
+    }
+
+    private static void kill(Process process) throws InterruptedException {
+        process.destroyForcibly();
+        assertTrue(process.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS));
+    }
+
+    private Process start(DemoShowroom demo) throws IOException {
+        String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+        return new ProcessBuilder(java, "-cp", System.getProperty("java.class.path"), "-Dprism.order=sw",
+                "-Dglass.platform=Monocle", "-Dmonocle.platform=Headless", "-Djava.awt.headless=true",
+                "-Dfile.encoding=UTF-8", "-Dfencerow.data=" + demo.data(), "fencerow.Main",
+                "--content", Path.of("content").toAbsolutePath().toString(),
+                "--config", demo.folders().config().toString())
+                .redirectErrorStream(true)
+                .redirectOutput(folder.resolve("kiosk.log").toFile())
+                .start();
+    }
+
+    @Test
+    void fiveErrorsInARowAreNotHiddenFromWhoeverStartsTheKioskAgain() {
+        try (LiveKiosk kiosk = open(DemoShowroom.in(folder))) {
+            for (int i = 0; i < 5; i++) {
+                startVisit(kiosk);
+                Fx.on(() -> {
+                    kiosk.frame().failed(new IllegalStateException("thrown by a test"));
+                    return true;
+                });
+            }
+            assertEquals(Optional.of(Ending.AGAIN), kiosk.window().ending());
+            row("five errors within ten minutes", "the first screen after each, then a fresh start of the kiosk");
+        }
+    }
+}

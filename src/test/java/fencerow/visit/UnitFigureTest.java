@@ -1,0 +1,83 @@
+package fencerow.visit;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import fencerow.checklist.ChecklistLine;
+import fencerow.kiosk.Rooms;
+import fencerow.match.Match;
+import fencerow.match.Ranking;
+import fencerow.needs.Answer;
+import fencerow.terms.Amount;
+import fencerow.terms.Figure;
+import fencerow.terms.Length;
+import fencerow.terms.Mass;
+import fencerow.terms.QuestionId;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What calculations say of units, and the numbers they put to a list. */
+class UnitFigureTest {
+    private static final Showroom SHOWROOM = Rooms.premises().showroom();
+    private static final Visit PALLETS = Visit.NEW
+            .answered(new QuestionId("jobs"), Answer.Chosen.of("move-pallets"))
+            .answered(new QuestionId("heaviest-lift"), new Answer.Measured(Mass.ofPounds(900).amount()))
+            .answered(new QuestionId("trailer-capacity"), new Answer.Measured(Mass.ofPounds(5000).amount()))
+            .answered(new QuestionId("door-height"), new Answer.Measured(Length.ofFeet(9).amount()));
+
+    private static UnitFigure figure(Visit visit, Match match, UnitFigure.Kind kind) {
+        return SHOWROOM.figures(visit, match).stream()
+                .filter(each -> each.kind() == kind)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void aUnitsMassOnTheTrailerIsTractorAndLoaderHeldAgainstTheShoppersTrailer() {
+        Match match = SHOWROOM.ranking(PALLETS).ready().get(0);
+        UnitFigure hauls = figure(PALLETS, match, UnitFigure.Kind.HAULS);
+        double sheet = mass(match, Figure.TRACTOR_MASS) + mass(match, Figure.LOADER_MASS);
+        assertEquals(sheet, hauls.amount().orElseThrow().low().si(), 1e-6);
+        assertEquals(Mass.ofPounds(5000).si(), hauls.rating().orElseThrow().si(), 1e-6);
+    }
+
+    private static double mass(Match match, Figure figure) {
+        return match.unit().model().findFigure(figure).map(Amount::si).orElseThrow();
+    }
+
+    @Test
+    void whatCannotBeKnownIsSaidToBeUnknownAndWhy() {
+        Match match = SHOWROOM.ranking(Visit.NEW).matches().get(0);
+        UnitFigure ballast = figure(Visit.NEW, match, UnitFigure.Kind.BALLAST);
+        assertEquals(Optional.of(UnitFigure.Missing.LOAD), ballast.missing());
+        assertEquals(Optional.empty(), ballast.amount());
+    }
+
+    @Test
+    void everyFigureOfEveryUnitIsANumberOrAReason() {
+        for (Match match : SHOWROOM.ranking(PALLETS).matches()) {
+            for (UnitFigure each : SHOWROOM.figures(PALLETS, match)) {
+                assertTrue(each.amount().isPresent() != each.missing().isPresent(), match.unit().id() + ": " + each);
+            }
+        }
+    }
+
+    @Test
+    void linesCarryTheShoppersOwnNumbersAndOthersCarryNone() {
+        Ranking ranking = SHOWROOM.ranking(PALLETS);
+        assertEquals(Mass.ofPounds(900).si(), number(PALLETS, ranking, "loader-lift-point").orElseThrow(), 1e-6);
+        double door = Length.ofFeet(9).si() - Length.ofInches(2).si();
+        assertEquals(door, number(PALLETS, ranking, "height-measured").orElseThrow(), 1e-6);
+        assertEquals(Mass.ofPounds(5000).si(), number(PALLETS, ranking, "haul-limits").orElseThrow(), 1e-6);
+        Ranking none = SHOWROOM.ranking(Visit.NEW);
+        assertEquals(Optional.empty(), number(Visit.NEW, none, "loader-lift-point"));
+    }
+
+    private static Optional<Double> number(Visit visit, Ranking ranking, String line) {
+        return SHOWROOM.checklist(visit, SHOWROOM.stakes(visit, ranking)).stream()
+                .filter(each -> each.id().equals(line))
+                .flatMap((ChecklistLine each) -> each.number().stream())
+                .map(number -> number.amount().high().si())
+                .findFirst();
+    }
+}
