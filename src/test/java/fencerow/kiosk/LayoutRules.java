@@ -29,7 +29,7 @@ import org.kordamp.ikonli.javafx.FontIcon;
 final class LayoutRules {
     private static final Set<String> FAMILIES = Set.of("Roboto", "Roboto Light", "Roboto Medium");
     private static final Set<String> BIG = Set.of(Styles.PRIMARY, Styles.SECONDARY, Styles.TILE, "door");
-    /** Upright and with words of the usual size, the share of the screen's height above which nothing is to be touched by who cannot reach up. */
+    /** The share of the height above which nothing is touched by who cannot reach up, upright, in the usual size. */
     private static final double BEYOND_REACH = 0.15;
     private static final double SLACK = 1.5;
 
@@ -166,7 +166,8 @@ final class LayoutRules {
             broken.add(String.format(Locale.ROOT, "target [%s] is %.1f x %.1f mm", touch.getAccessibleText(),
                     touch.getWidth() / scale.px(1), touch.getHeight() / scale.px(1)));
         }
-        if (cell.lowReach() && cell.portrait() && cell.textSize() == TextSize.NORMAL && visible(touch).getMinY() < BEYOND_REACH * cell.height() && !touch.getStyleClass()
+        boolean low = cell.lowReach() && cell.portrait() && cell.textSize() == TextSize.NORMAL;
+        if (low && visible(touch).getMinY() < BEYOND_REACH * cell.height() && !touch.getStyleClass()
                 .contains("attract-touch")) {
             broken.add("target [" + touch.getAccessibleText() + "] is too high up to reach");
         }
