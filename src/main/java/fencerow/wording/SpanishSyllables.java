@@ -23,7 +23,8 @@ final class SpanishSyllables {
         spoken = VOWEL_Y.matcher(H.matcher(spoken).replaceAll("")).replaceAll("i");
         int count = 0;
         char before = ' ';
-        for (char c : spoken.toCharArray()) {
+        for (int i = 0; i < spoken.length(); i++) {
+            char c = spoken.charAt(i);
             boolean vowel = isOneOf(c, STRONG) || isOneOf(c, WEAK) || isOneOf(c, WEAK_WITH_ACCENT);
             if (vowel && isApart(before, c)) {
                 count++;

@@ -25,11 +25,13 @@ record Cell(Panel panel, boolean portrait, TextSize textSize, boolean highContra
         if (System.getProperty(FULL) != null) {
             return all();
         }
+        List<Panel> panels = List.of(Panel.values());
+        List<TextSize> textSizes = List.of(TextSize.values());
         List<String> languages = languages();
-        return Pairs.of(List.of(Panel.values().length, 2, TextSize.values().length, 2, languages.size(), 2),
+        return Pairs.of(List.of(panels.size(), 2, textSizes.size(), 2, languages.size(), 2),
                         screen.hashCode()).stream()
-                .map(at -> new Cell(Panel.values()[at.get(0)], at.get(1) == 1, TextSize.values()[at.get(2)],
-                        at.get(3) == 1, languages.get(at.get(4)), at.get(5) == 1))
+                .map(at -> new Cell(panels.get(at.get(0)), at.get(1) == 1, textSizes.get(at.get(2)), at.get(3) == 1,
+                        languages.get(at.get(4)), at.get(5) == 1))
                 .toList();
     }
 

@@ -44,7 +44,7 @@ final class RandomProblems {
         }
         long[] headroom = new long[rows.size()];
         for (int r = 0; r < headroom.length; r++) {
-            headroom[r] = (random.nextInt(4) == 0 ? random.nextInt(3) : 0) - bounds.get(r);
+            headroom[r] = (random.nextInt(4) == 0 ? random.nextInt(3) : 0) - (long) bounds.get(r);
         }
         List<Problem.Piece> pieces = pieces(headroom);
         return new Problem(new Setup(items, rows), headroom, pieces);

@@ -44,7 +44,6 @@ public final class Frame implements Sayings {
     private final List<Subscription> followed = new ArrayList<>();
     private final Furniture furniture;
     private final Overlays overlays;
-    /** Reading aloud, and what a shopper can do about it. */
     final ReadAloud aloud;
     private Comfort comfort;
     private long seed;
@@ -69,7 +68,7 @@ public final class Frame implements Sayings {
         this.aloud = new ReadAloud(this, overlays, speaker);
         root.getStyleClass().add(Styles.SHELL);
         root.getChildren().setAll(furniture.node(), overlays.node());
-        var strikes = new Strikes(clock, premises.settings().panel().doubleTouch());
+        var strikes = new Strikes(clock, premises.settings().panel());
         var input = new Input(() -> idle.touched(), strikes, furniture, overlays);
         root.addEventFilter(InputEvent.ANY, event -> input.watch(event, root, scale));
         LockDown.on(root);
@@ -218,7 +217,6 @@ public final class Frame implements Sayings {
     public void startOver(Place place) {
         aloud.visitEnded();
         backRoom.endVisit();
-        backRoom.errand(premises.printer()::visitEnded);
         register.ended(premises, visit.get());
         overlays.clear();
         premises = next;
@@ -255,8 +253,8 @@ public final class Frame implements Sayings {
 
     /** Looks at the clock: asks whether anyone is still here, or ends the visit. */
     public void tick() {
-        boolean nothingToLose = visit.get().equals(Visit.NEW) && comfort.equals(Comfort.usual(premises.settings()))
-                && trail.here() instanceof Place.Home;
+        boolean nothingToLose = trail.here() instanceof Place.Home && visit.get().equals(Visit.NEW)
+                && comfort.equals(Comfort.usual(premises.settings()));
         IdleWatch.State state = isUnattended() ? new IdleWatch.State.Here() : idle.state();
         if (state instanceof IdleWatch.State.Gone || state instanceof IdleWatch.State.Asking && nothingToLose) {
             startOver(new Place.Attract());

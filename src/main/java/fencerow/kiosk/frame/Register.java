@@ -6,7 +6,7 @@ import fencerow.visit.Departure;
 import fencerow.visit.Visit;
 import java.time.Clock;
 
-/** Counts what happens during a visit, and hands over what it came to when it ends. */
+/** Counts what happens during a visit, and hands over what it came to when it ends; tells the printer of the end. */
 final class Register {
     private final Stay stay;
     private final BackRoom backRoom;
@@ -22,6 +22,7 @@ final class Register {
 
     /** A visit ended; one in which nothing was done is none. */
     void ended(Premises premises, Visit visit) {
+        backRoom.errand(premises.printer()::visitEnded);
         Tally seen = stay.end();
         if (!visit.equals(Visit.NEW) || seen.of(Counter.Kind.SHOWN).size() > 1) {
             backRoom.errand(() -> count(premises, visit, seen));

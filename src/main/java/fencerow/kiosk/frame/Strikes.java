@@ -1,5 +1,6 @@
 package fencerow.kiosk.frame;
 
+import fencerow.desk.Settings;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -21,9 +22,9 @@ final class Strikes {
 
     private record Strike(Instant at, double x, double y) {}
 
-    Strikes(Clock clock, Duration guard) {
+    Strikes(Clock clock, Settings.Panel panel) {
         this.clock = clock;
-        this.guard = guard;
+        this.guard = panel.doubleTouch();
     }
 
     /** Takes an event of a bounced touch away from the screen; {@code pixels} go into a millimetre. */

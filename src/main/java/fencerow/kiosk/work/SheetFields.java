@@ -65,14 +65,14 @@ final class SheetFields {
     }
 
     private Node field(SheetModel.Field field) {
-        if (field instanceof SheetModel.Field.Number number) {
+        if (field instanceof SheetModel.Field.Count number) {
             return number(number);
         }
         SheetModel.Field.Pick pick = (SheetModel.Field.Pick) field;
         return pick.options().size() <= FEW ? tiles(pick) : opening(pick);
     }
 
-    private Node number(SheetModel.Field.Number number) {
+    private Node number(SheetModel.Field.Count number) {
         Stepper stepper = new Stepper(
                 frame.say("worksheet.less", Map.of("name", number.name())),
                 frame.say("worksheet.more-of", Map.of("name", number.name())),

@@ -74,7 +74,7 @@ final class SheetInteractor {
                     .map(option -> new SheetModel.Option(option, words.option(choice, option)))
                     .toList());
         }
-        return new SheetModel.Field.Number(parameter.id(), name);
+        return new SheetModel.Field.Count(parameter.id(), name);
     }
 
     /** What is filled in, and over it what the shopper set. */

@@ -54,7 +54,7 @@ final class SheetModel {
         String name();
 
         /** By taking away and adding. */
-        record Number(String id, String name) implements Field {}
+        record Count(String id, String name) implements Field {}
 
         /** By picking. */
         record Pick(String id, String name, List<Option> options) implements Field {
