@@ -56,7 +56,7 @@ final class PixelRules {
             if (icon.getIconColor() instanceof Color color && color.isOpaque()) {
                 check(icon, SHAPES);
             }
-        } else if (node instanceof Text) {
+        } else if (node instanceof Text text && !text.getText().isBlank()) {
             check(node, WORDS);
         } else if (node instanceof Parent parent) {
             if (node instanceof Touch && node.getStyleClass().stream().anyMatch(EDGED::contains)) {

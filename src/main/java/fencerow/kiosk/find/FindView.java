@@ -30,6 +30,12 @@ import javafx.scene.layout.VBox;
 final class FindView {
     private static final double CARD_EMS = 15;
     private static final int MOST_COLUMNS = 3;
+    /** From this width, in ems, there is room for the list beside the keys. */
+    private static final double ROOM_FOR_BOTH = 60;
+    /** On a screen wider than high and narrower than this, in ems, the list needs the room of the completions. */
+    private static final double ROOM_FOR_COMPLETIONS = 40;
+    /** From this width, in ems, the button beside the field says in words what it does. */
+    private static final double ROOM_FOR_WORDS = 36;
 
     private final FindModel model;
     private final Frame frame;
@@ -98,15 +104,20 @@ final class FindView {
         line.getStyleClass().add("field-row");
         StackPane field = new StackPane(line);
         field.getStyleClass().addAll(Styles.FIELD, "typing");
-        HBox top = Boxes.row(Boxes.growing(field),
-                Buttons.secondary(Icon.CLOSE, frame.say("find.close"), touches::close));
+        HBox top = Boxes.row(Boxes.growing(field), frame.widthInEms() < ROOM_FOR_WORDS
+                ? Buttons.icon(Icon.CLOSE, frame.say("find.close"), touches::close)
+                : Buttons.secondary(Icon.CLOSE, frame.say("find.close"), touches::close));
         Keyboard keyboard = new Keyboard(frame.scale(),
                 new Keyboard.Names(frame.say("keyboard.letters"), frame.say("keyboard.further"),
                         frame.say("keyboard.space"), frame.say("keyboard.backspace")),
                 touches::typed, touches::backspace);
-        return frame.isLandscape()
+        return isWide()
                 ? beside(top, keyboard)
                 : Boxes.stack(top, Boxes.growing(list), completions, keyboard);
+    }
+
+    private boolean isWide() {
+        return frame.isLandscape() && frame.widthInEms() >= ROOM_FOR_BOTH;
     }
 
     /** Where the screen is wide, the keys stand beside the list, so that both have room. */
@@ -138,7 +149,8 @@ final class FindView {
         nextPosition = 0;
         list.getChildren().setAll(column);
         Wrap words = new Wrap(frame.scale(), found.completions().stream().map(this::completion).toList());
-        completions.getChildren().setAll(frame.isLandscape() ? words : words.oneRow());
+        boolean low = frame.isLandscape() && frame.widthInEms() < ROOM_FOR_COMPLETIONS;
+        completions.getChildren().setAll(low ? List.of() : List.of(isWide() ? words : words.oneRow()));
     }
 
     private static HBox left(Node part) {

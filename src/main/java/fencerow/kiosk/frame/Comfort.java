@@ -43,6 +43,16 @@ public record Comfort(String language, TextSize textSize, boolean highContrast, 
         return new Comfort(language, textSize, highContrast, !metric, lowReach);
     }
 
+    /** Whether everything can be put lower: on an upright screen whose words leave room for it. */
+    static boolean canBeLow(boolean landscape, TextSize textSize) {
+        return !landscape && textSize == TextSize.NORMAL;
+    }
+
+    /** Whether everything is put lower. */
+    boolean isLow(boolean landscape) {
+        return lowReach && canBeLow(landscape, textSize);
+    }
+
     /** With everything lower, or over the whole screen again. */
     public Comfort withOtherReach() {
         return new Comfort(language, textSize, highContrast, metric, !lowReach);

@@ -54,7 +54,7 @@ final class Furniture {
             pane.setTop(null);
             pane.setBottom(null);
         } else {
-            boolean low = frame.comfort().lowReach();
+            boolean low = frame.comfort().isLow(frame.isLandscape());
             Node header = header(screen);
             Node strip = new Strip(frame).node();
             pane.setTop(low ? beyondReach() : header);

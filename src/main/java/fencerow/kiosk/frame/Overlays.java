@@ -10,6 +10,7 @@ import fencerow.kiosk.kit.Words;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -20,6 +21,9 @@ import javafx.scene.layout.VBox;
 
 /** What is laid over a screen, in the same scene: one sheet at most, above it the question whether anyone is here. */
 final class Overlays {
+    /** The upper end of a sheet for who cannot reach far up. */
+    private static final double BEYOND_REACH_MILLIMETRES = 100;
+
     private final Frame frame;
     private final StackPane layer = new StackPane();
     private Optional<Node> sheet = Optional.empty();
@@ -100,7 +104,11 @@ final class Overlays {
         veil.setFocusTraversable(false);
         card.setMaxHeight(Region.USE_PREF_SIZE);
         StackPane room = new StackPane(card);
-        room.setAlignment(frame.comfort().lowReach() ? Pos.BOTTOM_CENTER : Pos.CENTER);
+        boolean low = frame.comfort().isLow(frame.isLandscape());
+        room.setAlignment(low ? Pos.BOTTOM_CENTER : Pos.CENTER);
+        if (low) {
+            StackPane.setMargin(card, new Insets(frame.scale().px(BEYOND_REACH_MILLIMETRES), 0, 0, 0));
+        }
         room.getStyleClass().add("cover-room");
         room.setPickOnBounds(false);
         StackPane cover = new StackPane(veil, room);

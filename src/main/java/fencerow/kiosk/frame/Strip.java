@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.layout.VBox;
 
 /** The strip at the foot: the visit so far, and what is one touch away everywhere. */
 final class Strip {
@@ -94,14 +95,18 @@ final class Strip {
     }
 
     private void help() {
-        boolean low = frame.comfort().lowReach();
-        frame.lay(frame.say("strip.help"), Boxes.loose(
+        VBox help = Boxes.loose(
                 Words.body(frame.say("help." + frame.here().key())),
                 Words.body(frame.say("help.strip")),
                 Words.small(frame.say("help.privacy")),
-                Buttons.secondary(Icon.SPEAK, frame.say("aloud.title"), frame.aloud::lay),
-                Buttons.secondary(Icon.LOWER, frame.say(low ? "low-reach.off" : "low-reach.on"),
-                        () -> frame.change(frame.comfort().withOtherReach())),
-                Buttons.quiet(Icon.STAFF, frame.say("help.staff-door"), () -> frame.go(new Place.Staff()))));
+                Buttons.secondary(Icon.SPEAK, frame.say("aloud.title"), frame.aloud::lay));
+        if (Comfort.canBeLow(frame.isLandscape(), frame.comfort().textSize())) {
+            String words = frame.comfort().lowReach() ? "low-reach.off" : "low-reach.on";
+            help.getChildren().add(Buttons.secondary(Icon.LOWER, frame.say(words),
+                    () -> frame.change(frame.comfort().withOtherReach())));
+        }
+        help.getChildren().add(
+                Buttons.quiet(Icon.STAFF, frame.say("help.staff-door"), () -> frame.go(new Place.Staff())));
+        frame.lay(frame.say("strip.help"), help);
     }
 }

@@ -104,7 +104,7 @@ final class SheetFields {
                 .styled(Styles.FIELD, "pick-field");
         shows.put(pick.id(), value -> {
             words.setText(value.words());
-            touch.setAccessibleText(frame.say(
+            touch.setAccessibleText(value.words() + ". " + frame.say(
                     "worksheet.change", Map.of("name", pick.name(), "value", value.words())));
             chosen.clear();
             chosen.add(value.key());
