@@ -149,8 +149,10 @@ final class FindView {
         nextPosition = 0;
         list.getChildren().setAll(column);
         Wrap words = new Wrap(frame.scale(), found.completions().stream().map(this::completion).toList());
-        boolean low = frame.isLandscape() && frame.widthInEms() < ROOM_FOR_COMPLETIONS;
-        completions.getChildren().setAll(low ? List.of() : List.of(isWide() ? words : words.oneRow()));
+        completions.getChildren().clear();
+        if (!frame.isLandscape() || frame.widthInEms() >= ROOM_FOR_COMPLETIONS) {
+            completions.getChildren().add(isWide() ? words : words.oneRow());
+        }
     }
 
     private static HBox left(Node part) {
