@@ -16,24 +16,19 @@ import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.frame.Search;
 import fencerow.search.Finder;
-import fencerow.search.Kind;
 import fencerow.wording.PseudoLocale;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ForkJoinPool;
 import java.util.function.UnaryOperator;
 
 /** Wires the kiosk: content that can be shown, units of the stock book, search and paper over it. For any thread. */
 final class KioskWiring implements KioskLauncher {
-    /** What the kiosk has screens for. */
-    private static final Set<Kind> SHOWN = EnumSet.complementOf(EnumSet.of(Kind.CALCULATION));
     private static final System.Logger LOG = System.getLogger(KioskWiring.class.getName());
 
     private final Clock clock;
@@ -190,6 +185,6 @@ final class KioskWiring implements KioskLauncher {
     /** The index is made while the first screen is up; the first search waits for it if it must. */
     private static Search search(Content content) {
         CompletableFuture<Finder> finder = CompletableFuture.supplyAsync(() -> Finders.of(content));
-        return query -> finder.join().find(query.withKinds(query.kinds().isEmpty() ? SHOWN : query.kinds()));
+        return query -> finder.join().find(query);
     }
 }

@@ -35,7 +35,8 @@ public final class Finders {
                     showroom.catalogue(),
                     showroom.units(),
                     showroom.questionnaire().jobs(),
-                    showroom.quiz().questions());
+                    showroom.quiz().questions(),
+                    showroom.workbook().sheets());
             entries.addAll(made.entries());
             synonyms.addAll(made.synonyms());
         }

@@ -17,9 +17,10 @@ import fencerow.stock.Catalogue;
 import fencerow.stock.Unit;
 import fencerow.terms.Fact;
 import fencerow.terms.Feature;
-import fencerow.terms.Figure;
 import fencerow.terms.FeatureId;
+import fencerow.terms.Figure;
 import fencerow.terms.TopicId;
+import fencerow.visit.Worksheet;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -39,6 +40,7 @@ import java.util.stream.Stream;
  * @param units     the stock
  * @param jobs      the jobs that can be asked for
  * @param questions the quiz
+ * @param worksheets calculations a shopper can do
  */
 public record SearchEntries(
         Texts texts,
@@ -47,7 +49,8 @@ public record SearchEntries(
         Catalogue catalogue,
         List<Unit> units,
         List<Job> jobs,
-        List<QuizQuestion> questions) {
+        List<QuizQuestion> questions,
+        List<Worksheet> worksheets) {
     private static final double CORE = 1.15;
     private static final double EXPLAINER = 1;
     private static final double WORD = 0.9;
@@ -55,6 +58,7 @@ public record SearchEntries(
     private static final double ATTACHMENT = 0.75;
     private static final double UNIT = 0.55;
     private static final double QUIZ = 0.35;
+    private static final double CALCULATION = 0.5;
     private static final double WATTS_A_HORSEPOWER = 745.69987158227;
 
     /** Copies the lists. */
@@ -63,6 +67,7 @@ public record SearchEntries(
         units = List.copyOf(units);
         jobs = List.copyOf(jobs);
         questions = List.copyOf(questions);
+        worksheets = List.copyOf(worksheets);
     }
 
     /** The entries, kind by kind. */
@@ -75,7 +80,8 @@ public record SearchEntries(
                                 .filter(Attachment.class::isInstance)
                                 .map(item -> attachment((Attachment) item)),
                         units.stream().map(this::unit),
-                        questions.stream().map(this::question))
+                        questions.stream().map(this::question),
+                        worksheets.stream().map(this::calculation))
                 .flatMap(entries -> entries)
                 .toList();
     }
@@ -242,5 +248,12 @@ public record SearchEntries(
         return new Entry(Kind.QUIZ, question.id().value(), library.language(), texts.get(key + ".ask"),
                 List.of(), List.of(), List.of(Passage.of(texts.get(key + ".right"))), about(question.topic()),
                 Optional.empty(), QUIZ);
+    }
+
+    private Entry calculation(Worksheet sheet) {
+        String key = "work.calculation." + sheet.id();
+        Set<Tag> tags = sheet.topics().stream().flatMap(topic -> about(topic).stream()).collect(Collectors.toSet());
+        return new Entry(Kind.CALCULATION, sheet.id(), library.language(), texts.get(key + ".ask"), List.of(),
+                List.of(), List.of(Passage.of(texts.get(key + ".how"))), tags, Optional.empty(), CALCULATION);
     }
 }

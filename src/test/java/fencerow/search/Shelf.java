@@ -75,6 +75,7 @@ final class Shelf {
                 .toList();
         return new SearchEntries(content.getTexts("en"), content.getLibrary("en"), others,
                 content.showroom().catalogue(), content.showroom().units(),
-                content.showroom().questionnaire().jobs(), content.showroom().quiz().questions());
+                content.showroom().questionnaire().jobs(), content.showroom().quiz().questions(),
+                content.showroom().workbook().sheets());
     }
 }

@@ -103,7 +103,7 @@ public final class FindController implements Screen {
             case QUIZ -> frame.go(Place.Quiz.of(new QuestionId(target.id())));
             case JOB -> frame.go(new Place.Questions(Optional.of(JOBS), Set.of(), false, 0));
             case ATTACHMENT -> AttachmentSheet.lay(frame, new ItemId(target.id()));
-            case CALCULATION -> throw new IllegalStateException("calculations are not looked for");
+            case CALCULATION -> frame.go(Place.Worksheet.of(target.id()));
         }
     }
 
