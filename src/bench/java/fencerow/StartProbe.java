@@ -4,6 +4,7 @@ import fencerow.backoffice.Folders;
 import fencerow.kiosk.Kiosk;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Openings;
+import fencerow.kiosk.frame.Speaker;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -39,7 +40,8 @@ public final class StartProbe {
             return;
         }
         Openings files = new KioskFiles(
-                new KioskWiring(Clock.system(ZoneOffset.UTC), "", Path.of(args[1])), Folders.below(Path.of("")));
+                new KioskWiring(Clock.system(ZoneOffset.UTC), "", config -> Path.of(args[1])),
+                Folders.below(Path.of("")));
         Kiosk.run(new Openings() {
             @Override
             public Opening open() {
@@ -51,7 +53,7 @@ public final class StartProbe {
             public Optional<Opening> findNewer() {
                 return Optional.empty();
             }
-        }, Clock.system(ZoneOffset.UTC), "1920x1080");
+        }, Speaker.NONE, Clock.system(ZoneOffset.UTC), "1920x1080");
     }
 
     private static boolean canBeTouched() {
