@@ -7,10 +7,8 @@ import fencerow.match.Verdict;
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.stock.Unit;
-import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,10 +50,9 @@ public sealed interface AddCost {
                 .filter(Costs.class::isInstance)
                 .map(cost -> ((Costs) cost).range())
                 .toList();
-        Optional<Money> low = ranges.stream().map(PriceRange::low).min(Comparator.naturalOrder());
-        Optional<Money> high = ranges.stream().map(PriceRange::high).max(Comparator.naturalOrder());
-        if (low.isPresent() && high.isPresent()) {
-            return new Costs(new PriceRange(low.get(), high.get()));
+        Optional<PriceRange> all = PriceRange.spanning(ranges);
+        if (all.isPresent()) {
+            return new Costs(all.get());
         }
         return ofUnits.stream().anyMatch(Impossible.class::isInstance) ? new Impossible() : new Unknown();
     }

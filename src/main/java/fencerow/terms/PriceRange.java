@@ -1,5 +1,8 @@
 package fencerow.terms;
 
+import java.util.Collection;
+import java.util.Optional;
+
 /**
  * A price as the trade states it: from low to high. Plans are made by the middle and shown as the range.
  *
@@ -29,6 +32,13 @@ public record PriceRange(Money low, Money high) {
     /** One known price. */
     public static PriceRange exactly(Money price) {
         return new PriceRange(price, price);
+    }
+
+    /** From the lowest to the highest price among the ranges; empty if there are none. */
+    public static Optional<PriceRange> spanning(Collection<PriceRange> ranges) {
+        return ranges.stream().reduce((a, b) -> new PriceRange(
+                a.low().compareTo(b.low()) <= 0 ? a.low() : b.low(),
+                a.high().compareTo(b.high()) >= 0 ? a.high() : b.high()));
     }
 
     /** Half way between low and high, to the cent, rounded down. */

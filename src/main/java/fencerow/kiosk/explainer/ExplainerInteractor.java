@@ -18,7 +18,6 @@ import fencerow.stock.PriceBook.ItemPrice;
 import fencerow.terms.Feature;
 import fencerow.terms.FeatureId;
 import fencerow.terms.MachineClass;
-import fencerow.terms.Money;
 import fencerow.terms.Offering;
 import fencerow.terms.PriceRange;
 import fencerow.terms.TopicId;
@@ -27,7 +26,6 @@ import fencerow.visit.Workbook;
 import fencerow.wording.Phrases;
 import fencerow.wording.Texts;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -158,9 +156,7 @@ final class ExplainerInteractor {
                 .flatMap(each -> catalogue.prices().findPrice(addOn.id(), each).stream())
                 .flatMap(price -> when.apply(price).stream())
                 .toList();
-        Optional<Money> low = all.stream().map(PriceRange::low).min(Comparator.naturalOrder());
-        Optional<Money> high = all.stream().map(PriceRange::high).max(Comparator.naturalOrder());
-        return low.flatMap(from -> high.map(to -> new PriceRange(from, to)));
+        return PriceRange.spanning(all);
     }
 
     /** How many words there are to read. */

@@ -9,7 +9,6 @@ import fencerow.terms.MachineClass;
 import fencerow.terms.PriceRange;
 import fencerow.wording.Labels;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,9 +43,8 @@ final class AttachmentSheet {
     /** Over all classes it comes for. */
     private static Optional<PriceRange> price(Frame frame, Attachment attachment) {
         var prices = frame.premises().showroom().catalogue().prices();
-        return Arrays.stream(MachineClass.values())
+        return PriceRange.spanning(Arrays.stream(MachineClass.values())
                 .flatMap(each -> prices.findLater(attachment.id(), each).stream())
-                .reduce((a, b) -> new PriceRange(
-                        Collections.min(List.of(a.low(), b.low())), Collections.max(List.of(a.high(), b.high()))));
+                .toList());
     }
 }

@@ -29,6 +29,7 @@ public final class PrintController implements Screen, PrintTouches {
 
     private final Frame frame;
     private final ListPrinter printer;
+    private final boolean saves;
     private final PrintInteractor interactor;
     private final PrintView view;
     private final PauseTransition nextLook = new PauseTransition(BETWEEN_LOOKS);
@@ -41,7 +42,7 @@ public final class PrintController implements Screen, PrintTouches {
 
     /** For the frame's visit. */
     public PrintController(Frame frame) {
-        boolean saves = frame.premises().settings().paper().printer().isEmpty();
+        this.saves = frame.premises().settings().paper().printer().isEmpty();
         this.frame = frame;
         this.printer = frame.premises().printer();
         this.interactor = new PrintInteractor(frame.premises().showroom(), frame.texts(), saves);
@@ -74,7 +75,6 @@ public final class PrintController implements Screen, PrintTouches {
 
     @Override
     public void print() {
-        boolean saves = frame.premises().settings().paper().printer().isEmpty();
         begin(interactor.working(saves), printer::print);
     }
 
