@@ -25,8 +25,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class WalkFxTest {
     /**
-     * WCAG 2.2, 1.4.12: lines one and a half times as far apart lose nothing. JavaFX cannot set letters and words further
-     * apart; the language with longer words stands in for those.
+     * WCAG 2.2, 1.4.12: lines one and a half times as far apart lose nothing. JavaFX cannot set letters and words
+     * further apart; the language with longer words stands in for those.
      */
     private static final String FURTHER_APART = "data:text/css;base64," + Base64.getEncoder().encodeToString(
             ".label, .text, .text-flow { -fx-line-spacing: 0.35em; }".getBytes(StandardCharsets.UTF_8));

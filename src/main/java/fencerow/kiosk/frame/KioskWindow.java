@@ -53,6 +53,7 @@ public final class KioskWindow {
     private final Timeline ticks = new Timeline(new KeyFrame(LOOK_AT_CLOCK, passed -> tick()));
     private final FailureLimit failures;
     private final StaffLock lock;
+    private final FirstPage firstPage;
     private Optional<Frame> frame = Optional.empty();
     private Optional<Thread.UncaughtExceptionHandler> before = Optional.empty();
     private int tick;
@@ -64,12 +65,14 @@ public final class KioskWindow {
      * @param openings reads what there is to show
      * @param screens  makes the screens
      * @param wrong    says what is wrong when there is nothing to show
+     * @param greeter  makes the page that is there first
      * @param speaker  reads aloud
      */
     public record Content(
             Openings openings,
             ScreenMaker screens,
             BiFunction<Opening.Closed, Doors, Parent> wrong,
+            Greeter greeter,
             Speaker speaker) {}
 
     /**
@@ -83,6 +86,7 @@ public final class KioskWindow {
         this.clock = clock;
         this.ended = ended;
         this.lock = new StaffLock(clock);
+        this.firstPage = new FirstPage(content.openings(), content.greeter());
         this.failures = new FailureLimit(clock, MOST_FAILURES, FAILURES_WITHIN);
         ticks.setCycleCount(Animation.INDEFINITE);
     }
@@ -160,7 +164,7 @@ public final class KioskWindow {
         Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> failed(failure));
         Platform.setImplicitExit(false);
         ticks.play();
-        read();
+        firstPage.show(scene, this::read);
     }
 
     private void tick() {
@@ -211,6 +215,7 @@ public final class KioskWindow {
                     content.speaker());
             frame = Optional.of(next);
             next.show(scene);
+            firstPage.over(next, workers);
         } else if (opening instanceof Opening.Closed nothing) {
             frame = Optional.empty();
             scene.setRoot(content.wrong().apply(nothing, doors));

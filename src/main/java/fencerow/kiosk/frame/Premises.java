@@ -60,7 +60,7 @@ public record Premises(
         return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, journal);
     }
 
-    Texts texts(String language) {
+    public Texts texts(String language) {
         return given(texts.get(language), language);
     }
 
