@@ -7,6 +7,10 @@ public interface Greeter {
     /** What to greet with the next time. */
     Greeting greeting(Premises premises);
 
-    /** The page. @param touched called when somebody wants to start; called again by each further touch */
+    /**
+     * The page.
+     *
+     * @param touched called when somebody wants to start, and by each further touch
+     */
     Parent page(Greeting greeting, Runnable touched);
 }
