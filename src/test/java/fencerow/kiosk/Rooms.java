@@ -4,6 +4,7 @@ import fencerow.backoffice.Finders;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.content.Reading;
+import fencerow.desk.Counts;
 import fencerow.desk.Settings;
 import fencerow.desk.Settings.PaperSettings;
 import fencerow.kiosk.frame.ListPrinter;
@@ -51,7 +52,7 @@ public final class Rooms {
 
     private static Premises with(Premises room, Settings settings, ListPrinter printer) {
         return new Premises(room.showroom(), room.texts(), room.libraries(), settings, room.search(), printer,
-                room.contentVersion(), room.problems(), room.journal(), room.comeBack());
+                room.contentVersion(), room.problems(), room.counts(), room.comeBack());
     }
 
     private static Premises read() {
@@ -61,7 +62,7 @@ public final class Rooms {
             Content content = good.content().withPseudoLocale();
             return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
                     Finders.of(content)::find, new ScriptedPrinter(new PrintOutcome.Printed()),
-                    content.version(), List.of(), ended -> { }, Optional.of(new ScriptedComeBack()));
+                    content.version(), List.of(), Counts.NONE, Optional.of(new ScriptedComeBack()));
         }
         throw new AssertionError("the shipped content has mistakes: " + reading);
     }

@@ -1,7 +1,7 @@
 package fencerow.kiosk.frame;
 
+import fencerow.desk.Counts;
 import fencerow.desk.Settings;
-import fencerow.desk.Tally;
 import fencerow.explainers.Library;
 import fencerow.visit.Showroom;
 import fencerow.wording.Texts;
@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param printer        of lists
  * @param contentVersion printed on lists and shown to staff
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
- * @param journal        gets what a visit came to when it has ended
+ * @param counts         get what a visit came to when it has ended, and are what staff see
  * @param comeBack       keeps visits for who wants to come back; empty where that is not offered
  */
 public record Premises(
@@ -35,7 +34,7 @@ public record Premises(
         ListPrinter printer,
         String contentVersion,
         List<String> problems,
-        Consumer<Tally> journal,
+        Counts counts,
         Optional<ComeBack> comeBack) {
     /** @throws IllegalArgumentException if an offered language has no words or no explainers */
     public Premises {
@@ -53,7 +52,7 @@ public record Premises(
     /** The same, with newer content that is therefore not shown being wrong in these ways. */
     public Premises withProblems(List<String> others) {
         return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others,
-                journal, comeBack);
+                counts, comeBack);
     }
 
     /** The same with another stock, which may have problems of its own. */
@@ -61,7 +60,7 @@ public record Premises(
         List<String> all = new ArrayList<>(problems);
         all.addAll(more);
         return new Premises(
-                now, texts, libraries, settings, search, printer, contentVersion, all, journal, comeBack);
+                now, texts, libraries, settings, search, printer, contentVersion, all, counts, comeBack);
     }
 
     public Texts texts(String language) {
