@@ -5,7 +5,7 @@ import java.time.Duration;
 import java.time.Instant;
 
 /**
- * Counts wrong PINs and makes whoever types them wait: after three, half a minute; then twice as long for each further
+ * The lock of the staff door. Counts wrong PINs and makes whoever types them wait: after three, half a minute; then twice as long for each further
  * one, up to a quarter of an hour. May be used from any thread.
  */
 public final class StaffLock {
@@ -16,8 +16,9 @@ public final class StaffLock {
     private final Clock clock;
     private int wrong;
     private Instant since;
+    private boolean open;
 
-    /** Open to the first three. */
+    /** Locked; open to the first three. */
     public StaffLock(Clock clock) {
         this.clock = clock;
         this.since = clock.instant();
@@ -50,10 +51,21 @@ public final class StaffLock {
         }
         if (pin.matches(digits)) {
             wrong = 0;
+            open = true;
             return true;
         }
         wrong++;
         since = clock.instant();
         return false;
+    }
+
+    /** Whether the right PIN was given since it was last locked. */
+    public synchronized boolean isOpen() {
+        return open;
+    }
+
+    /** Locks it. */
+    public synchronized void close() {
+        open = false;
     }
 }

@@ -9,8 +9,6 @@ import fencerow.wording.Phrases;
 import fencerow.wording.Quantities;
 import fencerow.wording.Texts;
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
@@ -41,7 +39,7 @@ public final class Frame implements Sayings {
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
     private Optional<Outlook> last = Optional.empty();
     private final StackPane root = new StackPane();
-    private final List<Subscription> followed = new ArrayList<>();
+    private Subscription followed = Subscription.EMPTY;
     private final Furniture furniture;
     private final Overlays overlays;
     final ReadAloud aloud;
@@ -152,12 +150,10 @@ public final class Frame implements Sayings {
 
     private void workOut() {
         outlook.set(Optional.empty());
-        backRoom.work("outlook", Outlook.work(premises.showroom(), visit.get(), last), this::show, this::failed);
-    }
-
-    private void show(Outlook result) {
-        last = Optional.of(result);
-        outlook.set(last);
+        backRoom.work("outlook", Outlook.work(premises.showroom(), visit.get(), last), result -> {
+            last = Optional.of(result);
+            outlook.set(last);
+        }, this::failed);
     }
 
     /** Work off the screen's thread. */
@@ -167,7 +163,7 @@ public final class Frame implements Sayings {
 
     /** Tells of a value now and whenever it changes, as long as the present screen is shown. */
     public <T> void follow(ObservableValue<T> value, Consumer<T> told) {
-        followed.add(value.subscribe(told));
+        followed = followed.and(value.subscribe(told));
     }
 
     /** Goes on; "back" will lead to where the shopper is now. */
@@ -201,6 +197,11 @@ public final class Frame implements Sayings {
     /** Takes the sheet away, if there is one. */
     public void lift() {
         overlays.lift();
+    }
+
+    /** Lays over the screen what can be done about reading aloud. */
+    public void layAloud() {
+        aloud.lay();
     }
 
     /** Counts what is looked at. */
@@ -284,16 +285,15 @@ public final class Frame implements Sayings {
 
     private void open(Trail next) {
         screen.ifPresent(Screen::left);
-        followed.forEach(Subscription::unsubscribe);
-        followed.clear();
+        followed.unsubscribe();
+        followed = Subscription.EMPTY;
         screen = Optional.empty();
         overlays.lift();
         trail = next;
         register.stay().shown(next.here());
-        Screen made = maker.make(next.here(), this);
+        Screen made = maker.make(doors.passing(next.here()), this);
         screen = Optional.of(made);
-        idle.reading(made.words());
-        idle.touched();
+        idle.shown(doors.lock().isOpen(), made.words());
         furniture.show(made);
         aloud.shown(made);
     }

@@ -1,6 +1,7 @@
 package fencerow.kiosk.frame;
 
 import fencerow.desk.Settings;
+import fencerow.desk.StockDesk;
 import fencerow.desk.Tally;
 import fencerow.explainers.Library;
 import fencerow.visit.Showroom;
@@ -8,6 +9,7 @@ import fencerow.wording.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param contentVersion printed on lists and shown to staff
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
  * @param journal        gets what a visit came to when it has ended
+ * @param desk           where staff change the stock; empty where there is no database
+ * @param pictures       photographs of units
  */
 public record Premises(
         Showroom showroom,
@@ -33,7 +37,24 @@ public record Premises(
         ListPrinter printer,
         String contentVersion,
         List<String> problems,
-        Consumer<Tally> journal) {
+        Consumer<Tally> journal,
+        Optional<StockDesk> desk,
+        UnitPictures pictures) {
+    /** One whose stock nobody changes. */
+    public Premises(
+            Showroom showroom,
+            Map<String, Texts> texts,
+            Map<String, Library> libraries,
+            Settings settings,
+            Search search,
+            ListPrinter printer,
+            String contentVersion,
+            List<String> problems,
+            Consumer<Tally> journal) {
+        this(showroom, texts, libraries, settings, search, printer, contentVersion, problems, journal,
+                Optional.empty(), UnitPictures.NONE);
+    }
+
     /** @throws IllegalArgumentException if an offered language has no words or no explainers */
     public Premises {
         texts = Map.copyOf(texts);
@@ -50,14 +71,15 @@ public record Premises(
     /** The same, with newer content that is therefore not shown being wrong in these ways. */
     public Premises withProblems(List<String> others) {
         return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others,
-                journal);
+                journal, desk, pictures);
     }
 
-    /** The same with another stock, which may have problems of its own. */
-    public Premises with(Showroom now, List<String> more) {
+    /** The same with another stock, which may have problems of its own, and with where staff change it. */
+    public Premises with(Showroom now, List<String> more, Optional<StockDesk> where, UnitPictures photographs) {
         List<String> all = new ArrayList<>(problems);
         all.addAll(more);
-        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, journal);
+        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, journal, where,
+                photographs);
     }
 
     Texts texts(String language) {
