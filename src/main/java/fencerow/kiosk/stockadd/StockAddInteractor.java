@@ -6,6 +6,7 @@ import fencerow.desk.StockRow;
 import fencerow.kiosk.bookkeeping.CellWords;
 import fencerow.kiosk.frame.Place.StaffAdd;
 import fencerow.kiosk.stockadd.StockAddModel.Choice;
+import fencerow.terms.Money;
 import fencerow.terms.UnitId;
 import fencerow.wording.Texts;
 import java.util.List;
@@ -46,7 +47,8 @@ final class StockAddInteractor {
             case ID -> id(place.id(), taken);
             case MODEL -> new StockAddModel("", say("model"), choices("model", place.model()),
                     choices("condition", place.condition()), !place.model().isEmpty());
-            case PRICE -> new StockAddModel(place.dollars().isEmpty() ? "" : "$" + place.dollars(), say("price"),
+            case PRICE -> new StockAddModel(place.dollars().isEmpty()
+                    ? "" : words.phrases().money(Money.ofDollars(Long.parseLong(place.dollars()))), say("price"),
                     List.of(), List.of(), !place.dollars().isEmpty());
         };
     }

@@ -26,6 +26,7 @@ import javafx.scene.layout.VBox;
 /** Draws a step of telling of a new unit. */
 final class StockAddView {
     private static final double CHOICE_EMS = 13;
+    private static final double KEYS_MILLIMETRES = 95;
 
     private final Frame frame;
     private final Step step;
@@ -57,11 +58,15 @@ final class StockAddView {
         this.touches = touches;
         this.page = new Page(frame.scale(), 0, frame.say("column.up"), frame.say("column.down"));
         if (step != Step.MODEL) {
-            page.show(Boxes.stack(head(), Typed.field(text, false), step == Step.ID
-                    ? Typed.keys(frame, touches::id, touches::id)
-                    : new Keypad(frame.scale(), frame.say("keyboard.backspace"), touches::digits,
-                            touches::takeAway)));
+            page.show(Boxes.stack(head(), Typed.field(text, false),
+                    step == Step.ID ? Typed.keys(frame, touches::id, touches::id) : keypad()));
         }
+    }
+
+    private Node keypad() {
+        Keypad keys = new Keypad(frame.scale(), frame.say("keyboard.backspace"), touches::digits, touches::takeAway);
+        keys.setPrefWidth(frame.scale().px(KEYS_MILLIMETRES));
+        return keys;
     }
 
     Node node() {

@@ -15,6 +15,7 @@ import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.kiosk.kit.Wrap;
+import fencerow.terms.Money;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,7 @@ import javafx.scene.layout.VBox;
 final class StockRowView {
     private static final double FIELD_EMS = 20;
     private static final double CHOICE_EMS = 13;
+    private static final double KEYS_MILLIMETRES = 95;
 
     private final Frame frame;
     private final StockRowTouches touches;
@@ -121,11 +123,13 @@ final class StockRowView {
         StockColumn column = editing.column();
         var text = new SimpleStringProperty(editing.text());
         var shown = new SimpleStringProperty();
-        String unit = column.kind() == StockColumn.Kind.DOLLARS ? "$" : "";
-        text.subscribe(now -> shown.set(now.isEmpty() ? "" : unit + now));
+        text.subscribe(now -> shown.set(now.isEmpty() || column.kind() != StockColumn.Kind.DOLLARS
+                ? now
+                : frame.phrases().money(Money.ofDollars(Long.parseLong(now)))));
         Keypad keys = new Keypad(frame.scale(), frame.say("keyboard.backspace"),
                 digits -> text.set(StockRowInteractor.typed(text.get(), digits, column)),
                 () -> text.set(Typed.shorter(text.get())));
+        keys.setPrefWidth(frame.scale().px(KEYS_MILLIMETRES));
         return Boxes.stack(Typed.field(shown, false), keys, Boxes.row(
                 Buttons.primary(Icon.CHECK, frame.say("stockrow.keep"), () -> touches.keep(column, text.get()))));
     }

@@ -9,6 +9,7 @@ import fencerow.kiosk.kit.Page;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.kiosk.kit.Wrap;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 import javafx.scene.Node;
@@ -40,12 +41,14 @@ final class VerifyView {
     }
 
     void show(VerifyModel model) {
-        VBox all = Boxes.loose(Boxes.tight(Words.heading(model.title()), Words.body(model.left())));
+        List<Node> stops = new ArrayList<>();
         for (VerifyModel.Stop stop : model.stops()) {
-            all.getChildren().add(Boxes.stack(Words.subheading(stop.name()),
-                    new Columns(frame.scale(), CHECK_EMS, 2, stop.checks().stream().map(this::check).toList())));
+            VBox box = Boxes.stack(Words.subheading(stop.name()));
+            stop.checks().forEach(each -> box.getChildren().add(check(each)));
+            stops.add(box);
         }
-        page.show(all);
+        page.show(Boxes.loose(Boxes.tight(Words.heading(model.title()), Words.body(model.left())),
+                new Columns(frame.scale(), CHECK_EMS, 2, stops)));
         page.showFoot(frame.scale(), List.of(),
                 List.of(Buttons.primary(Icon.CHECK, frame.say("stockverify.done"), done)));
     }
