@@ -43,19 +43,21 @@ public final class Rooms {
         var printing = new PaperSettings(Optional.of("ipp://printer.invalid/ipp/print"), paper.saveFolder(),
                 paper.letter(), paper.pageOne(), paper.signs(), paper.perVisit(), paper.perHour());
         return with(demo, new Settings(set.name(), set.languages(), set.metric(), set.idle(), set.panel(), printing,
-                set.pin()), printer);
+                set.pin(), set.comeBackDays()), printer);
     }
 
     /** A showroom on a panel of another size. */
     static Premises on(double diagonalMetres, Premises room) {
         Settings set = room.settings();
         return with(room, new Settings(set.name(), set.languages(), set.metric(), set.idle(),
-                new Settings.Panel(diagonalMetres, set.panel().doubleTouch()), set.paper(), set.pin()), room.printer());
+                new Settings.Panel(diagonalMetres, set.panel().doubleTouch()), set.paper(), set.pin(),
+                set.comeBackDays()), room.printer());
     }
 
     private static Premises with(Premises room, Settings settings, ListPrinter printer) {
         return new Premises(room.showroom(), room.texts(), room.libraries(), settings, room.search(), printer,
-                room.contentVersion(), room.problems(), room.journal(), room.desk(), room.pictures());
+                room.contentVersion(), room.problems(), room.journal(), room.comeBack(), room.desk(),
+                room.pictures());
     }
 
     private static Premises read() {
@@ -65,7 +67,7 @@ public final class Rooms {
             Content content = good.content().withPseudoLocale();
             return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
                     Finders.of(content)::find, new ScriptedPrinter(new PrintOutcome.Printed()),
-                    content.version(), List.of(), ended -> { },
+                    content.version(), List.of(), ended -> { }, Optional.of(new ScriptedComeBack()),
                     Optional.of(new StockDesk(MemoryBook.demo(content), content.units().form(),
                             Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC))),
                     UnitPictures.NONE);

@@ -25,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param contentVersion printed on lists and shown to staff
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
  * @param journal        gets what a visit came to when it has ended
+ * @param comeBack       keeps visits for who wants to come back; empty where that is not offered
  * @param desk           where staff change the stock; empty where there is no database
  * @param pictures       photographs of units
  */
@@ -38,6 +39,7 @@ public record Premises(
         String contentVersion,
         List<String> problems,
         Consumer<Tally> journal,
+        Optional<ComeBack> comeBack,
         Optional<StockDesk> desk,
         UnitPictures pictures) {
     /** One whose stock nobody changes. */
@@ -50,8 +52,9 @@ public record Premises(
             ListPrinter printer,
             String contentVersion,
             List<String> problems,
-            Consumer<Tally> journal) {
-        this(showroom, texts, libraries, settings, search, printer, contentVersion, problems, journal,
+            Consumer<Tally> journal,
+            Optional<ComeBack> comeBack) {
+        this(showroom, texts, libraries, settings, search, printer, contentVersion, problems, journal, comeBack,
                 Optional.empty(), UnitPictures.NONE);
     }
 
@@ -71,18 +74,18 @@ public record Premises(
     /** The same, with newer content that is therefore not shown being wrong in these ways. */
     public Premises withProblems(List<String> others) {
         return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others,
-                journal, desk, pictures);
+                journal, comeBack, desk, pictures);
     }
 
     /** The same with another stock, which may have problems of its own, and with where staff change it. */
     public Premises with(Showroom now, List<String> more, Optional<StockDesk> where, UnitPictures photographs) {
         List<String> all = new ArrayList<>(problems);
         all.addAll(more);
-        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, journal, where,
-                photographs);
+        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, journal, comeBack,
+                where, photographs);
     }
 
-    Texts texts(String language) {
+    public Texts texts(String language) {
         return given(texts.get(language), language);
     }
 
