@@ -9,6 +9,7 @@ import fencerow.desk.Counts;
 import fencerow.desk.NotKeptException;
 import fencerow.desk.StaffLock;
 import fencerow.desk.StockBook;
+import fencerow.desk.StockDesk;
 import fencerow.desk.StockRow;
 import fencerow.desk.Tally;
 import fencerow.desk.VisitBook;
@@ -84,8 +85,9 @@ final class StockRoom implements Counts, AutoCloseable {
      * @param showroom with the units that can be bought, and what shoppers answered in the quiz of late
      * @param problems for staff
      * @param state    equal as long as nothing has changed
+     * @param pictures names of files, by unit
      */
-    record Stocked(Showroom showroom, List<String> problems, String state) {}
+    record Stocked(Showroom showroom, List<String> problems, String state, Map<UnitId, String> pictures) {}
 
     /**
      * Looks what is there.
@@ -96,7 +98,7 @@ final class StockRoom implements Counts, AutoCloseable {
     Stocked look(Content content, Optional<Path> list) {
         List<String> problems = new ArrayList<>(notices);
         if (store.isEmpty()) {
-            return new Stocked(content.showroom(), problems, "");
+            return new Stocked(content.showroom(), problems, "", Map.of());
         }
         forgetOldVisits();
         StockBook book = store.get().stock();
@@ -110,11 +112,22 @@ final class StockRoom implements Counts, AutoCloseable {
             UnitReader.Booked booked = content.units().read(rows);
             booked.problems().forEach(problem -> problems.add(problem.toString()));
             Showroom showroom = content.showroom().with(booked.units()).learned(answers(today, content.showroom()));
-            return new Stocked(showroom, problems, state());
+            return new Stocked(showroom, problems, state(), pictures(rows));
         } catch (NotKeptException e) {
             problems.add(String.valueOf(e.getMessage()));
-            return new Stocked(content.showroom(), problems, "");
+            return new Stocked(content.showroom(), problems, "", Map.of());
         }
+    }
+
+    private static Map<UnitId, String> pictures(List<StockRow> rows) {
+        Map<UnitId, String> pictures = new HashMap<>();
+        rows.forEach(row -> row.find("picture").ifPresent(name -> pictures.put(row.id(), name)));
+        return pictures;
+    }
+
+    /** Where staff change the units, where there is a database. */
+    Optional<StockDesk> desk(Content content) {
+        return store.map(open -> new StockDesk(open.stock(), content.units().form(), clock));
     }
 
     /** At the start and each day, for a look is taken on each. */

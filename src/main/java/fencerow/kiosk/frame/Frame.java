@@ -74,8 +74,7 @@ public final class Frame implements Sayings {
     /** Takes over the scene and shows what passers-by see. */
     public void show(Scene scene) {
         scene.setRoot(root);
-        inScene = Subscription.combine(
-                scene.widthProperty().subscribe(this::resized), scene.heightProperty().subscribe(this::resized));
+        inScene = Look.whenResized(scene, () -> change(comfort));
         startOver(new Place.Attract());
     }
 
@@ -198,6 +197,11 @@ public final class Frame implements Sayings {
         overlays.lift();
     }
 
+    /** Lays over the screen what can be done about reading aloud. */
+    public void layAloud() {
+        aloud.lay();
+    }
+
     /** Counts what is looked at. */
     public Stay counts() {
         return register.stay();
@@ -272,12 +276,6 @@ public final class Frame implements Sayings {
         doors.failed().run();
     }
 
-    private void resized() {
-        if (Look.isSized(root.getScene())) {
-            change(comfort);
-        }
-    }
-
     private void open(Trail next) {
         register.stay().shown(next.here());
         draw(next);
@@ -287,10 +285,9 @@ public final class Frame implements Sayings {
         onShow.leave();
         overlays.lift();
         trail = next;
-        Screen made = maker.make(next.here(), this);
+        Screen made = maker.make(doors.passing(next.here()), this);
         onShow.take(made);
-        idle.reading(made.words());
-        idle.touched();
+        idle.shown(doors.lock().isOpen(), made.words());
         furniture.show(made);
         aloud.shown(made);
     }

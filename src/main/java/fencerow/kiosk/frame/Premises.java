@@ -2,6 +2,7 @@ package fencerow.kiosk.frame;
 
 import fencerow.desk.Counts;
 import fencerow.desk.Settings;
+import fencerow.desk.StockDesk;
 import fencerow.explainers.Library;
 import fencerow.visit.Showroom;
 import fencerow.wording.Texts;
@@ -24,6 +25,8 @@ import org.jspecify.annotations.Nullable;
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
  * @param counts         get what a visit came to when it has ended, and are what staff see
  * @param comeBack       keeps visits for who wants to come back; empty where that is not offered
+ * @param desk           where staff change the stock; empty where there is no database
+ * @param pictures       photographs of units
  */
 public record Premises(
         Showroom showroom,
@@ -35,7 +38,25 @@ public record Premises(
         String contentVersion,
         List<String> problems,
         Counts counts,
-        Optional<ComeBack> comeBack) {
+        Optional<ComeBack> comeBack,
+        Optional<StockDesk> desk,
+        UnitPictures pictures) {
+    /** One whose stock nobody changes. */
+    public Premises(
+            Showroom showroom,
+            Map<String, Texts> texts,
+            Map<String, Library> libraries,
+            Settings settings,
+            Search search,
+            ListPrinter printer,
+            String contentVersion,
+            List<String> problems,
+            Counts counts,
+            Optional<ComeBack> comeBack) {
+        this(showroom, texts, libraries, settings, search, printer, contentVersion, problems, counts, comeBack,
+                Optional.empty(), UnitPictures.NONE);
+    }
+
     /** @throws IllegalArgumentException if an offered language has no words or no explainers */
     public Premises {
         texts = Map.copyOf(texts);
@@ -52,15 +73,15 @@ public record Premises(
     /** The same, with newer content that is therefore not shown being wrong in these ways. */
     public Premises withProblems(List<String> others) {
         return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others,
-                counts, comeBack);
+                counts, comeBack, desk, pictures);
     }
 
-    /** The same with another stock, which may have problems of its own. */
-    public Premises with(Showroom now, List<String> more) {
+    /** The same with another stock, which may have problems of its own, and with where staff change it. */
+    public Premises with(Showroom now, List<String> more, Optional<StockDesk> where, UnitPictures photographs) {
         List<String> all = new ArrayList<>(problems);
         all.addAll(more);
-        return new Premises(
-                now, texts, libraries, settings, search, printer, contentVersion, all, counts, comeBack);
+        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, counts, comeBack,
+                where, photographs);
     }
 
     public Texts texts(String language) {

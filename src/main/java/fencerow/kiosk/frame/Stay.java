@@ -24,7 +24,7 @@ public final class Stay {
     /** Another screen is shown. What passers-by and staff see is not counted. */
     void shown(Place next) {
         leave();
-        boolean counts = !(next instanceof Place.Attract) && !(next instanceof Place.Staff);
+        boolean counts = !(next instanceof Place.Attract) && !(next instanceof Place.ForStaff);
         place = counts ? next.key() : "";
         if (counts) {
             count(Counter.of(Kind.SHOWN, place));
