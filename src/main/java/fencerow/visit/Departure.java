@@ -89,8 +89,8 @@ public final class Departure {
     }
 
     /**
-     * The add-ons to be fitted and paid. Attachments and ballast are not looked at: they are bought with any tractor and
-     * not fitted to one ahead.
+     * The add-ons to be fitted and paid. Attachments and ballast are not looked at: they are bought with any tractor
+     * and not fitted to one ahead.
      */
     private static List<Plan.Line> addOns(Showroom showroom, Plan plan) {
         return plan.lines().stream()

@@ -68,7 +68,7 @@ public final class Rooms {
             Content content = good.content().withPseudoLocale();
             return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
                     Finders.of(content)::find, new ScriptedPrinter(new PrintOutcome.Printed()),
-                    content.version(), List.of(), Counts.NONE, Optional.of(new ScriptedComeBack()),
+                    content.version(), List.of(), new ScriptedCounts(), Optional.of(new ScriptedComeBack()),
                     Optional.of(new StockDesk(MemoryBook.demo(content), content.units().form(),
                             Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC))),
                     UnitPictures.NONE);

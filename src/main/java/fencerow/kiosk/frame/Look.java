@@ -23,7 +23,8 @@ final class Look {
                 then.run();
             }
         };
-        return Subscription.combine(scene.widthProperty().subscribe(resized), scene.heightProperty().subscribe(resized));
+        return Subscription.combine(
+                scene.widthProperty().subscribe(resized), scene.heightProperty().subscribe(resized));
     }
 
     static boolean isLandscape(Scene scene) {

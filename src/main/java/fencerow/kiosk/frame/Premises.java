@@ -84,6 +84,7 @@ public record Premises(
                 where, photographs);
     }
 
+    /** Words in a language that is offered. */
     public Texts texts(String language) {
         return given(texts.get(language), language);
     }

@@ -35,6 +35,7 @@ public final class OfficeController implements Screen {
         switch (tile) {
             case UNITS -> atTheDesk(Place.StaffUnits.ALL);
             case CHANGES -> atTheDesk(new Place.StaffChanges(0));
+            case REPORT -> frame.go(Place.StaffReport.FIRST);
             case PROBLEMS -> view.lay(interactor.problems());
             case PRINTER -> {
                 Comfort comfort = frame.comfort();

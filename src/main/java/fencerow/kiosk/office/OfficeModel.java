@@ -18,6 +18,7 @@ record OfficeModel(String version, String signOut, Map<Tile, String> tiles, Opti
     enum Tile {
         UNITS("units", Icon.LIST),
         CHANGES("changes", Icon.UNDO),
+        REPORT("report", Icon.LOOK),
         PROBLEMS("problems", Icon.CAUTION),
         PRINTER("printer", Icon.PRINT),
         VOLUME("volume", Icon.SPEAK),
