@@ -109,7 +109,7 @@ public record ReportSheet(String title, String visits, List<Section> sections) {
 
         private Section sought() {
             return section("sought", report.sought().stream().map(each ->
-                    row("sought", each.what(), each.what(), each.times(), Map.of("count", each.times()))));
+                    row("sought", each.what(), each.what(), (double) each.times(), Map.of("count", each.times()))));
         }
 
         private Section unmet() {
@@ -151,7 +151,7 @@ public record ReportSheet(String title, String visits, List<Section> sections) {
         private Section asked() {
             return section("asked", report.asked().stream().flatMap(each ->
                     known(() -> phrases.texts().get("question." + each.question() + ".ask")).stream()
-                            .map(ask -> row("asked", each.question().value(), ask, each.answered(),
+                            .map(ask -> row("asked", each.question().value(), ask, (double) each.answered(),
                                     Map.of("answered", each.answered(), "asked", each.asked())))));
         }
 
@@ -165,7 +165,7 @@ public record ReportSheet(String title, String visits, List<Section> sections) {
         private Section printed() {
             List<Row> rows = new ArrayList<>();
             if (report.printed() > 0) {
-                rows.add(row("printed", "lists", say("printed.name", Map.of()), report.printed(),
+                rows.add(row("printed", "lists", say("printed.name", Map.of()), (double) report.printed(),
                         Map.of("count", report.printed())));
             }
             report.failed().forEach(each -> rows.add(new Row(each.what(), each.what(),
@@ -176,7 +176,7 @@ public record ReportSheet(String title, String visits, List<Section> sections) {
         private <T> Stream<Row> named(
                 List<Report.Times<T>> all, Function<T, Optional<String>> name, String section) {
             return all.stream().flatMap(each -> name.apply(each.what()).stream().map(words ->
-                    row(section, each.what().toString(), words, each.times(), Map.of("count", each.times()))));
+                    row(section, each.what().toString(), words, (double) each.times(), Map.of("count", each.times()))));
         }
 
         private Optional<String> capability(CapabilityId capability) {
