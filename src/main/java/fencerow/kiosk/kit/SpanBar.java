@@ -68,11 +68,11 @@ public final class SpanBar extends Pane {
     @Override
     protected void layoutChildren() {
         double width = getWidth() - line;
-        bar.resizeRelocate(0, 0, Math.max(line, Math.round(width * number)), height);
+        bar.resizeRelocate(0, 0, Math.max(line, Math.rint(width * number)), height);
         ends.ifPresent(bounds -> {
-            double low = Math.round(width * bounds.low());
-            double high = Math.round(width * bounds.high());
-            between.resizeRelocate(low, Math.round((height - line) / 2), high - low, line);
+            double low = Math.rint(width * bounds.low());
+            double high = Math.rint(width * bounds.high());
+            between.resizeRelocate(low, Math.rint((height - line) / 2), high - low, line);
             least.resizeRelocate(low, 0, line, height);
             most.resizeRelocate(high, 0, line, height);
         });
