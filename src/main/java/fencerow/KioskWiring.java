@@ -141,6 +141,11 @@ final class KioskWiring implements KioskLauncher {
         return asRead.with(now.showroom(), now.problems());
     }
 
+    /** What the kiosk greets with before anything is read. */
+    GreetingFile greeting(Folders folders) {
+        return new GreetingFile(dataFolder.apply(folders.config()));
+    }
+
     private LastGoodContent lastGood(Folders folders) {
         return new LastGoodContent(dataFolder.apply(folders.config()).resolve("last-good"));
     }

@@ -1,9 +1,10 @@
 package fencerow.desk;
 
 /**
- * A check character by the hybrid system of ISO/IEC 7064 (MOD M+1,M) over an alphabet of M characters. The standard names
- * it for 10, 26 and 36 characters; the rule is the same for any even number. Every single wrong character is noticed,
- * since each step takes different characters to different values, and doubling modulo an odd number loses nothing.
+ * A check character by the hybrid system of ISO/IEC 7064 (MOD M+1,M) over an alphabet of M characters. The standard
+ * names it for 10, 26 and 36 characters; the rule is the same for any even number. Every single wrong character is
+ * noticed, since each step takes different characters to different values, and doubling modulo an odd number loses
+ * nothing.
  *
  * @param alphabet every character once, in the order of their values from 0
  */

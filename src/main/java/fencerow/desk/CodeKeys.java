@@ -14,9 +14,9 @@ import javax.crypto.spec.GCMParameterSpec;
 import javax.crypto.spec.SecretKeySpec;
 
 /**
- * What a code opens: a handle to find a row by and a key to open it with. Both come of one costly derivation (PBKDF2) and
- * are told apart by HKDF (RFC 5869), so that the handle, which lies open in the database, says nothing of the key and
- * costs as much to try.
+ * What a code opens: a handle to find a row by and a key to open it with. Both come of one costly derivation (PBKDF2)
+ * and are told apart by HKDF (RFC 5869), so that the handle, which lies open in the database, says nothing of the key
+ * and costs as much to try.
  *
  * @param handle in hexadecimal digits
  * @param key    for AES-GCM with 256 bits (NIST SP 800-38D)
@@ -28,7 +28,7 @@ record CodeKeys(String handle, SecretKeySpec key) {
     private static final int HANDLE_BYTES = 16;
     private static final int NONCE_BYTES = 12;
     private static final int TAG_BITS = 128;
-    /** Sealed texts are made as long as a multiple of this, so that their length does not tell how much was answered. */
+    /** Sealed texts are as long as a multiple of this, so that their length does not tell how much was answered. */
     private static final int PAD = 512;
 
     /** Derives them; takes a good part of a second with many rounds, on purpose. */

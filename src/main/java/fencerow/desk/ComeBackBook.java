@@ -8,9 +8,9 @@ import java.util.HexFormat;
 import java.util.Optional;
 
 /**
- * Keeps what shoppers asked to find again, sealed so that only the code on their paper opens it: neither this program nor
- * whoever has its database can, see {@link ComeBackCode}. Making and finding take a good part of a second. May be used
- * from any thread.
+ * Keeps what shoppers asked to find again, sealed so that only the code on their paper opens it: neither this program
+ * nor whoever has its database can, see {@link ComeBackCode}. Making and finding take a good part of a second. May be
+ * used from any thread.
  */
 public final class ComeBackBook {
     /** Rounds of PBKDF2 with HMAC-SHA-256 a try costs; the least OWASP's Password Storage Cheat Sheet asks for. */

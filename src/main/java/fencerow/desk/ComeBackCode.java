@@ -5,15 +5,15 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The code on a shopper's paper that brings their answers back: eleven characters drawn by chance and a check character,
- * written in three groups of four. The alphabet is that of D. Crockford's Base 32: ten digits and the letters without I,
- * L, O and U, so that who reads a one as an I or a nought as an O still types the right code.
+ * The code on a shopper's paper that brings their answers back: eleven characters drawn by chance and a check
+ * character, written in three groups of four. The alphabet is that of D. Crockford's Base 32: ten digits and the
+ * letters without I, L, O and U, so that who reads a one as an I or a nought as an O still types the right code.
  *
  * <p>Eleven of 32 characters are 55 bits. Whoever steals the database must try codes, and each try costs the
- * {@value ComeBackBook#ROUNDS} rounds of {@link ComeBackBook}. A large graphics card does some 9e9 rounds a second (from
- * memory, 2022 figures), so 1.5e4 codes a second; with 1,200 visits kept at once it finds the first after
- * 2^55 / 1,200 / 2 tries, about 30 years, and a certain one after 38,000 years on the average. What there is to find says
- * what work somebody has and not who they are.
+ * {@value ComeBackBook#ROUNDS} rounds of {@link ComeBackBook}. A large graphics card does some 9e9 rounds a second
+ * (from memory, 2022 figures), so 1.5e4 codes a second; with 1,200 visits kept at once it finds the first after 2^55 /
+ * 1,200 / 2 tries, about 30 years, and a certain one after 38,000 years on the average. What there is to find says what
+ * work somebody has and not who they are.
  *
  * @param symbols the twelve characters
  */

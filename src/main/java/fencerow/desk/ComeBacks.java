@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * Where sealed visits lie. It can tell neither codes nor what is inside. May be used from any thread; every method throws
- * {@link NotKeptException} if the database cannot do it.
+ * Where sealed visits lie. It can tell neither codes nor what is inside. May be used from any thread; every method
+ * throws {@link NotKeptException} if the database cannot do it.
  */
 public interface ComeBacks {
     /**

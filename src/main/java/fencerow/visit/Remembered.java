@@ -16,9 +16,9 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
- * A visit that was written down to be gone on with another day, perhaps with other content and other stock. Written down
- * are ids and amounts only: answers, beliefs, pins, must-haves set aside and lines struck out. Another seller's tractor is
- * not.
+ * A visit that was written down to be gone on with another day, perhaps with other content and other stock. Written
+ * down are ids and amounts only: answers, beliefs, pins, must-haves set aside and lines struck out. Another seller's
+ * tractor is not.
  *
  * @param visit       as far as it makes sense here and now
  * @param lostAnswers how many answers are about what is no longer asked

@@ -38,7 +38,8 @@ class CheckCharacterTest {
         for (int i = 0; i < right.length(); i++) {
             for (char each : ComeBackCode.ALPHABET.toCharArray()) {
                 String typed = right.substring(0, i) + each + right.substring(i + 1);
-                assertEquals(each == right.charAt(i), ComeBackCode.findTyped(typed).isPresent(), typed + " of " + right);
+                assertEquals(each == right.charAt(i), ComeBackCode.findTyped(typed).isPresent(),
+                        typed + " of " + right);
             }
         }
         int pairs = 0;

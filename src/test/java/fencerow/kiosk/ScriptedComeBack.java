@@ -27,6 +27,7 @@ public final class ScriptedComeBack implements ComeBack {
     @Override
     public Found find(ComeBackCode code, Showroom showroom) {
         return new Found.Back(Remembered.read(
-                Remembered.write(MatchPlaces.longDrive()) + "\nanswer no-longer-asked x\npin sold-last-week", showroom));
+                Remembered.write(MatchPlaces.longDrive()) + "\nanswer no-longer-asked x\npin sold-last-week",
+                showroom));
     }
 }

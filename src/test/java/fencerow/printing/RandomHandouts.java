@@ -76,7 +76,7 @@ final class RandomHandouts {
                 tractors,
                 new Library(texts.language(), List.of(), List.of()),
                 random.nextInt(3) == 0
-                        ? Optional.of(new ReturnCode("WWWW-WWWW-WWW4", DAY.plusDays(60)))
+                        ? Optional.of(new ReturnCode("WWWW-WWWW-WWWW", DAY.plusDays(60)))
                         : Optional.empty());
     }
 

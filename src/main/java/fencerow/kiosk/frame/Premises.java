@@ -64,7 +64,7 @@ public record Premises(
                 now, texts, libraries, settings, search, printer, contentVersion, all, journal, comeBack);
     }
 
-    Texts texts(String language) {
+    public Texts texts(String language) {
         return given(texts.get(language), language);
     }
 

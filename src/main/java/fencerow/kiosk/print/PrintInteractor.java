@@ -65,7 +65,8 @@ final class PrintInteractor {
     CodeCard code(Visit visit, int days, boolean printed) {
         return visit.code()
                 .map(code -> new CodeCard(Optional.of(code.code()),
-                        say(printed ? "code.write-down" : "code.works", Map.of("day", texts.day(code.lastDay()))), false))
+                        say(printed ? "code.write-down" : "code.works", Map.of("day", texts.day(code.lastDay()))),
+                        false))
                 .orElseGet(() -> new CodeCard(Optional.empty(), say("code.offer", Map.of("days", days)), true));
     }
 
