@@ -25,8 +25,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Which features and capabilities this shopper's work touches, and through which requirement: what a requirement asks for, what the
- * items in the plans for it need in turn, and what stands in the way where there is no plan.
+ * Which features and capabilities this shopper's work touches, and through which requirement: what a requirement asks
+ * for, what the items in the plans for it need in turn, and what stands in the way where there is no plan.
  */
 public final class Relevance {
     private final Catalogue catalogue;

@@ -63,11 +63,23 @@ class RememberedTest {
 
     @Test
     void whatIsNoLongerAskedOrHereIsLeftOutAndCounted() {
-        String written = Remembered.write(full()) + String.join("\n", "",
-                "answer no-such-question x", "answer cab no-such-option", "answer jobs clear-snow no-such-job",
-                "amount budget LENGTH 3.0", "amount budget MONEY 1.0E12", "amount budget MONEY", "amount gate-width x y",
-                "belief no-such-question x", "sure mid-pto no-such-option", "pin sold-last-week", "aside gone",
-                "struck gone", "something of a newer version", "answer");
+        String written = Remembered.write(full()) + """
+
+                answer no-such-question x
+                answer cab no-such-option
+                answer jobs clear-snow no-such-job
+                amount budget LENGTH 3.0
+                amount budget MONEY 1.0E12
+                amount budget MONEY
+                amount gate-width x y
+                belief no-such-question x
+                sure mid-pto no-such-option
+                pin sold-last-week
+                aside gone
+                struck gone
+                something of a newer version
+                answer
+                """;
         Remembered read = Remembered.read(written, SHOWROOM);
         assertEquals(full().beliefs(), read.visit().beliefs());
         assertEquals(full().pinned(), read.visit().pinned());
