@@ -129,6 +129,7 @@ final class KioskPrinter implements ListPrinter {
 
     @Override
     public void visitEnded() {
+        folder.tidyUp();
         leaveNothing().map(printer::follow)
                 .filter(outcome -> outcome instanceof PrintOutcome.Queued job
                         && job.waitsFor().filter(PrinterTrouble::stops).isPresent())

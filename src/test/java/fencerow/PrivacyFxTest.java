@@ -1,25 +1,33 @@
 package fencerow;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import fencerow.backoffice.Folders;
 import fencerow.kiosk.Canary;
 import fencerow.kiosk.Fx;
 import fencerow.kiosk.Shown;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Premises;
+import fencerow.storage.Store;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.logging.Handler;
 import java.util.logging.LogRecord;
 import java.util.logging.Logger;
@@ -34,23 +42,24 @@ import org.junit.jupiter.api.io.TempDir;
  * purge what a user leaves).
  */
 class PrivacyFxTest {
+    /** What of a visit may outlast it, sealed and on the shopper's wish; and the salt of the database's codes. */
+    private static final Set<String> EXEMPT = Set.of("come_back", "memory");
+
     @TempDir
     private Path folder;
 
-    private Premises premises() {
-        Clock clock = Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC);
-        Opening opening = new KioskWiring(clock, "", config -> folder)
-                .open(new Folders(Path.of("content"), Path.of("kiosk-config"), Optional.empty(), Optional.empty()));
-        return ((Opening.Open) opening).premises();
-    }
-
     @Test
-    void nothingOfAVisitIsLeftInMemoryOnDiskOrInTheLog() throws IOException {
+    void nothingOfAVisitIsLeftInMemoryOnDiskOrInTheLogButWhatAShopperHadSealed() throws IOException, SQLException {
+        DemoShowroom demo = DemoShowroom.in(folder);
+        demo.change("showroom.yaml", "come-back: {codes: off, days: 60}", "come-back: {codes: on, days: 60}");
+        Clock clock = Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC);
+        var wiring = new KioskWiring(clock, "", config -> demo.data());
+        Premises premises = ((Opening.Open) wiring.open(demo.folders())).premises();
+        Map<String, String> before = tables(demo.data());
         List<String> log = new ArrayList<>();
         Handler listening = listening(log);
         Logger.getLogger("").addHandler(listening);
         try {
-            Premises premises = premises();
             Shown shown = Fx.on(() -> Shown.of(premises, 1920, 1080));
             Canary canary = new Canary(shown);
             Fx.on(() -> {
@@ -58,6 +67,8 @@ class PrivacyFxTest {
                 assertTrue(canary.isReachable(), "the search finds what is there while it is there");
                 shown.frame().failed(new IllegalStateException(Canary.WORD));
                 canary.visitEverything();
+                shown.touch(shown.frame().say("print.code.make"));
+                assertTrue(shown.frame().visit().get().code().isPresent());
                 shown.frame().startOver(new Place.Attract());
                 assertEquals(List.of(), canary.left(premises));
                 shown.frame().leave();
@@ -68,9 +79,37 @@ class PrivacyFxTest {
         }
         assertTrue(!log.isEmpty(), "the failure is in the log");
         assertEquals(List.of(), log.stream().filter(Canary::isIn).toList());
-        try (Stream<Path> files = Files.walk(folder)) {
+        Map<String, String> after = tables(demo.data());
+        assertNotEquals(before.get("come_back"), after.get("come_back"), "the visit is kept");
+        before.keySet().removeAll(EXEMPT);
+        after.keySet().removeAll(EXEMPT);
+        assertEquals(before, after);
+        wiring.close();
+        try (Stream<Path> files = Files.walk(demo.data())) {
             assertEquals(List.of(), files.filter(Files::isRegularFile).filter(PrivacyFxTest::holdsIt).toList());
         }
+    }
+
+    /** The rows of each table of ours as one text. */
+    private static Map<String, String> tables(Path data) throws SQLException {
+        Map<String, String> tables = new TreeMap<>();
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + data.resolve(Store.FILE));
+                ResultSet names = connection.getMetaData().getTables(null, null, "%", new String[] {"TABLE"})) {
+            while (names.next()) {
+                String table = names.getString("TABLE_NAME");
+                var rows = new StringBuilder();
+                try (Statement statement = connection.createStatement();
+                        ResultSet found = statement.executeQuery("select * from " + table)) {
+                    while (found.next()) {
+                        for (int i = 1; i <= found.getMetaData().getColumnCount(); i++) {
+                            rows.append(found.getString(i)).append('|');
+                        }
+                    }
+                }
+                tables.put(table, rows.toString());
+            }
+        }
+        return tables;
     }
 
     private static boolean holdsIt(Path file) {

@@ -112,15 +112,17 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
     }
 
     private static boolean neededWithJob(ChecklistLine line) {
-        return line.atStake().job()
-                && line.because().stream()
-                        .anyMatch(why -> why instanceof Because.YourWork work && work.requirement().must());
+        return line.atStake().job() && isNeeded(line.because());
+    }
+
+    private static boolean isNeeded(List<Because> because) {
+        return because.stream().anyMatch(why -> why instanceof Because.YourWork work && work.requirement().must());
     }
 
     private static ChecklistLine line(
             LineTemplate template, List<Because> because, Stakes stakes, Quiz quiz) {
         AtStake atStake = template.feature().map(stakes::of).map(template::atStakeOver).orElse(template.atStake());
-        double relevance = template.touchedThrough()
+        double relevance = isNeeded(because) ? stakes.weights().must() : template.touchedThrough()
                 .map(topic -> stakes.weight(new FeatureId(topic.value())))
                 .orElse(stakes.weights().must());
         double chance = template.touchedThrough().map(topic -> chance(topic, quiz, because)).orElse(EVEN_CHANCE);
@@ -145,9 +147,8 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
         List<Because> because = new ArrayList<>();
         template.touchedThrough().ifPresent(topic -> {
             addBeliefs(topic, quiz, beliefs, because);
-            Optional<Requirement> requirement = stakes.relevance().requirement(new FeatureId(topic.value()));
-            requirement.ifPresent(each -> because.add(new Because.YourWork(each)));
         });
+        work(template, stakes.relevance()).ifPresent(each -> because.add(new Because.YourWork(each)));
         switch (template.audience()) {
             case EVERYONE -> because.add(new Because.ForEveryone());
             case USED -> {
@@ -165,6 +166,15 @@ public record Composer(List<LineTemplate> templates, int pageOne, int walkAwaySi
             }
         }
         return because;
+    }
+
+    /** Through the feature, or through what the line's number is a number of; a must-have rather than a wish. */
+    private static Optional<Requirement> work(LineTemplate template, Relevance relevance) {
+        Optional<Requirement> feature =
+                template.touchedThrough().flatMap(topic -> relevance.requirement(new FeatureId(topic.value())));
+        Optional<Requirement> number = template.number().flatMap(kind -> relevance.requirement(kind.capability()));
+        return feature.filter(Requirement::must).or(() -> number.filter(Requirement::must))
+                .or(() -> feature).or(() -> number);
     }
 
     private static void addBeliefs(TopicId topic, Quiz quiz, Beliefs beliefs, List<Because> to) {

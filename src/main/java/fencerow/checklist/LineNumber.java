@@ -1,6 +1,7 @@
 package fencerow.checklist;
 
 import fencerow.terms.Amount;
+import fencerow.terms.CapabilityId;
 import fencerow.terms.Spread;
 
 /**
@@ -10,23 +11,32 @@ import fencerow.terms.Spread;
  * @param amount a range where it depends on the machine
  */
 public record LineNumber(Kind kind, Spread<Amount> amount) {
-    /** What numbers a line may carry. */
+    /** What numbers a line may carry, each of a capability: where that is a must-have, the work needs the line. */
     public enum Kind {
         /** Loader lift to find on the plate, at least. */
-        LIFT("lift"),
+        LIFT("lift", "loader-lift"),
         /** Weight behind to ask for, at least. */
-        BALLAST("ballast"),
+        BALLAST("ballast", "hitch-weight"),
         /** Height through the door, at most. */
-        HEIGHT("height"),
+        HEIGHT("height", "height"),
         /** Power at the PTO, at least. */
-        PTO_POWER("pto-power"),
+        PTO_POWER("pto-power", "pto-power"),
         /** What may stand on the trailer, at most. */
-        MASS("mass");
+        MASS("mass", "transport-mass"),
+        /** The gap that the tires must go through, at most. */
+        WIDTH("width", "tire-width");
 
         private final String id;
+        private final CapabilityId capability;
 
-        Kind(String id) {
+        Kind(String id, String capability) {
             this.id = id;
+            this.capability = new CapabilityId(capability);
+        }
+
+        /** What the number is a number of. */
+        public CapabilityId capability() {
+            return capability;
         }
 
         /** The word used in files and text keys. */

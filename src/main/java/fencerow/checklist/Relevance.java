@@ -25,12 +25,13 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Which features this shopper's work touches, and through which requirement: what a requirement asks for, what the
- * items in the plans for it need in turn, and what stands in the way where there is no plan.
+ * Which features and capabilities this shopper's work touches, and through which requirement: what a requirement asks
+ * for, what the items in the plans for it need in turn, and what stands in the way where there is no plan.
  */
 public final class Relevance {
     private final Catalogue catalogue;
     private final Map<FeatureId, Requirement> byFeature = new HashMap<>();
+    private final Map<CapabilityId, Requirement> byCapability = new HashMap<>();
     private final Set<FeatureId> standInTheWay = new HashSet<>();
 
     private Relevance(Catalogue catalogue) {
@@ -58,6 +59,11 @@ public final class Relevance {
     /** The requirement through which the feature matters; must-haves before wishes. */
     public Optional<Requirement> requirement(FeatureId feature) {
         return Optional.ofNullable(byFeature.get(feature));
+    }
+
+    /** The requirement through which the capability matters; must-haves before wishes. */
+    public Optional<Requirement> requirement(CapabilityId capability) {
+        return Optional.ofNullable(byCapability.get(capability));
     }
 
     /** Whether the lack of the feature, which nobody can add later, keeps some unit from a must-have. */
@@ -91,6 +97,7 @@ public final class Relevance {
             if (!seen.add(wanted)) {
                 continue;
             }
+            byCapability.putIfAbsent(wanted, requirement);
             for (Feature feature : catalogue.features()) {
                 if (provides(feature, wanted)) {
                     byFeature.putIfAbsent(feature.id(), requirement);

@@ -17,16 +17,19 @@ import java.util.stream.Stream;
 
 /**
  * Saves pages into a folder, named by the time. A file is written aside and moved, so that nobody opens half of one.
- * Saving sweeps away what a crash left aside, and lists that nobody came for within a day.
+ * Saving and tidying up sweep away what a crash left aside, and lists that nobody came for within a day.
  *
  * @param folder made where it is missing
  * @param clock  names the files
  */
 record FolderPrinter(Path folder, Clock clock) implements Printer {
+    private static final System.Logger LOG = System.getLogger(FolderPrinter.class.getName());
     private static final DateTimeFormatter NAME = DateTimeFormatter.ofPattern("'list-'yyyyMMdd-HHmmss", Locale.ROOT);
     private static final String ASIDE = ".part";
     private static final Pattern SAVED = Pattern.compile("list-\\d{8}-\\d{6}(-\\d+)?\\.pdf");
     private static final Duration KEPT = Duration.ofDays(1);
+    /** Nobody writes at one file for longer. */
+    private static final Duration WRITING = Duration.ofMinutes(1);
 
     @Override
     public Optional<PrinterTrouble> findTrouble() {
@@ -37,10 +40,21 @@ record FolderPrinter(Path folder, Clock clock) implements Printer {
     public PrintOutcome print(Printout pages, PageFormat format, int copies) {
         try {
             Files.createDirectories(folder);
-            sweep();
+            sweep(Duration.ZERO);
             return new PrintOutcome.Saved(save(pages.pdf()));
         } catch (IOException e) {
             return new PrintOutcome.NotSaved();
+        }
+    }
+
+    @Override
+    public void tidyUp() {
+        try {
+            if (Files.isDirectory(folder)) {
+                sweep(WRITING);
+            }
+        } catch (IOException e) {
+            LOG.log(System.Logger.Level.WARNING, "old lists could not be deleted: " + e.getClass().getName());
         }
     }
 
@@ -55,21 +69,21 @@ record FolderPrinter(Path folder, Clock clock) implements Printer {
         return Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE);
     }
 
-    private void sweep() throws IOException {
+    private void sweep(Duration writing) throws IOException {
         List<Path> left;
         try (Stream<Path> files = Files.list(folder)) {
             left = files.toList();
         }
         for (Path file : left) {
-            if (file.toString().endsWith(ASIDE) || isForgotten(file)) {
+            boolean half = file.toString().endsWith(ASIDE) && isOlder(file, writing);
+            if (half || SAVED.matcher(file.getFileName().toString()).matches() && isOlder(file, KEPT)) {
                 Files.deleteIfExists(file);
             }
         }
     }
 
-    private boolean isForgotten(Path file) throws IOException {
-        return SAVED.matcher(file.getFileName().toString()).matches()
-                && Files.getLastModifiedTime(file).toInstant().plus(KEPT).isBefore(clock.instant());
+    private boolean isOlder(Path file, Duration age) throws IOException {
+        return age.isZero() || Files.getLastModifiedTime(file).toInstant().plus(age).isBefore(clock.instant());
     }
 
     @Override

@@ -27,6 +27,11 @@ public interface Printer {
     /** Takes a job back, so that nobody finds the pages of a shopper who has left. */
     PrintOutcome cancel(PrintOutcome.Queued job);
 
+    /** Deletes files that are too old, and what was left half written. */
+    default void tidyUp() {
+        // Most printers keep none.
+    }
+
     /**
      * The showroom's printer: by IPP at an {@code ipp://} or {@code ipps://} address, through the platform by a queue's
      * name, or files in a folder where there is neither.

@@ -26,7 +26,6 @@ import java.util.stream.Stream;
 /** Puts the shopper's own numbers to the lines of their list. */
 final class LineNumbers {
     private static final String BALLAST = "rear-ballast";
-    private static final CapabilityId PTO_POWER = new CapabilityId(Figure.PTO_POWER.id());
 
     private final Needs needs;
     private final Catalogue catalogue;
@@ -47,9 +46,8 @@ final class LineNumbers {
 
     private Optional<LineNumber> find(LineNumber.Kind kind) {
         Optional<Spread<Amount>> amount = switch (kind) {
-            case LIFT -> fixed("loader-lift", Relation.AT_LEAST).max(bySize()).map(Spread::exactly);
-            case HEIGHT -> fixed("height", Relation.AT_MOST).min(bySize()).map(Spread::exactly);
-            case MASS -> fixed("transport-mass", Relation.AT_MOST).min(bySize()).map(Spread::exactly);
+            case LIFT -> fixed(kind, Relation.AT_LEAST).max(bySize()).map(Spread::exactly);
+            case HEIGHT, MASS, WIDTH -> fixed(kind, Relation.AT_MOST).min(bySize()).map(Spread::exactly);
             case PTO_POWER -> ptoPower();
             case BALLAST -> heaviest().flatMap(this::ballast);
         };
@@ -60,10 +58,10 @@ final class LineNumbers {
         return Comparator.comparingDouble(Amount::si);
     }
 
-    private Stream<Amount> fixed(String capability, Relation relation) {
+    private Stream<Amount> fixed(LineNumber.Kind kind, Relation relation) {
         return needs.musts().stream()
                 .map(Requirement::demand)
-                .filter(demand -> demand.of().value().equals(capability) && demand.relation() == relation)
+                .filter(demand -> demand.of().equals(kind.capability()) && demand.relation() == relation)
                 .flatMap(demand -> fixed(demand).stream());
     }
 
@@ -119,7 +117,7 @@ final class LineNumbers {
 
     private static Amount shaftPower(Attachment tool) {
         return tool.needs().stream()
-                .filter(demand -> demand.of().equals(PTO_POWER))
+                .filter(demand -> demand.of().equals(LineNumber.Kind.PTO_POWER.capability()))
                 .flatMap(demand -> fixed(demand).stream())
                 .max(bySize())
                 .orElse(new Amount(Dimension.POWER, 0));

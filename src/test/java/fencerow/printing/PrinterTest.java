@@ -171,6 +171,19 @@ class PrinterTest {
     }
 
     @Test
+    void tidyingUpDeletesWhatIsTooOldAndNothingThatIsBeingWritten() throws IOException {
+        Path old = written("list-20261123-110000.pdf", Duration.ofHours(25));
+        Path fresh = written("list-20261124-130000.pdf", Duration.ofHours(23));
+        Path half = written("list-20261125-1158.part", Duration.ofSeconds(61));
+        Path writing = written("list-20261125-1159.part", Duration.ofSeconds(1));
+        Printer.of(Optional.empty(), folder, NOON).tidyUp();
+        assertFalse(Files.exists(old) || Files.exists(half));
+        assertTrue(Files.exists(fresh) && Files.exists(writing));
+        Printer.of(Optional.empty(), folder.resolve("not-there"), NOON).tidyUp();
+        assertFalse(Files.exists(folder.resolve("not-there")));
+    }
+
+    @Test
     void aListThatNobodyCameForWithinADayIsDeletedAndNothingElseIs() throws IOException {
         Path old = written("list-20261123-110000.pdf", Duration.ofHours(25));
         Path fresh = written("list-20261124-130000.pdf", Duration.ofHours(23));

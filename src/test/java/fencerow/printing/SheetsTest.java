@@ -11,6 +11,7 @@ import fencerow.terms.QuestionId;
 import fencerow.visit.Visit;
 import fencerow.wording.Phrases;
 import fencerow.wording.Quantities;
+import fencerow.wording.Texts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -40,6 +41,10 @@ class SheetsTest {
 
     /** A shopper of whom it is known what they believe, with two tractors pinned. */
     private Handout handout() {
+        return handout("en", phrases);
+    }
+
+    private static Handout handout(String language, Phrases phrases) {
         Visit visit = Visit.NEW;
         for (String topic : List.of("factory-cab", "rear-remotes", "liquid-ballast")) {
             visit = visit.believed(new QuestionId(topic), belief(topic));
@@ -48,7 +53,8 @@ class SheetsTest {
         visit = visit.togglePin(units.get(0).id()).togglePin(units.get(1).id());
         assertEquals(Answers.NONE, visit.answers());
         var imprint = new Handout.Imprint("Tumblegate Tractor Yard", true, RandomHandouts.DAY, "0123abcd");
-        return new Handouts(Shipped.CONTENT.showroom(), phrases, Shipped.CONTENT.getLibrary("en"), imprint).of(visit);
+        return new Handouts(Shipped.CONTENT.showroom(), phrases, Shipped.CONTENT.getLibrary(language), imprint)
+                .of(visit);
     }
 
     /** A sure and wrong one. */
@@ -64,22 +70,26 @@ class SheetsTest {
         return new Belief(java.util.Optional.of(wrong), true);
     }
 
+    /** Every language on every paper, every language and every paper in both sizes of type. */
     static Stream<Arguments> variants() {
-        return Arrays.stream(PageFormat.Size.values())
-                .flatMap(size -> Stream.of(false, true).map(large -> Arguments.of(new PageFormat(size, large))));
+        return Shipped.CONTENT.settings().languages().stream()
+                .flatMap(language -> Arrays.stream(PageFormat.Size.values()).map(size -> Arguments.of(
+                        language, new PageFormat(size, language.equals("en") == (size == PageFormat.Size.A4)))));
     }
 
     @ParameterizedTest
     @MethodSource("variants")
-    void everySheetIsValidAndKeepsTheNorms(PageFormat format) throws IOException {
-        Printout printout = paper.print(handout(), phrases, format, List.of(Sheet.values()));
+    void everySheetIsValidAndKeepsTheNorms(String language, PageFormat format) throws IOException {
+        Texts texts = Shipped.CONTENT.getTexts(language);
+        var words = new Phrases(texts, new Quantities(texts.locale(), format.size() == PageFormat.Size.A4)::show);
+        Printout printout = paper.print(handout(language, words), words, format, List.of(Sheet.values()));
         assertEquals(List.of(), Pdf.faults(printout.pdf()));
         assertEquals(List.of(), warnings, "what the renderer finds fault with");
         try (PDDocument pdf = Pdf.open(printout.pdf())) {
-            assertEquals("en", pdf.getDocumentCatalog().getLanguage());
-            assertEquals(Shipped.ENGLISH.get("paper.title"), pdf.getDocumentInformation().getTitle());
+            assertEquals(language, pdf.getDocumentCatalog().getLanguage());
+            assertEquals(texts.get("paper.title"), pdf.getDocumentInformation().getTitle());
             assertEquals(printout.pages(), pdf.getNumberOfPages());
-            Norms.assertHeld(pdf, Shipped.ENGLISH, format.toString());
+            Norms.assertHeld(pdf, texts, language + " " + format);
             Norms.assertBodyType(pdf, format.largePrint());
             Norms.assertFontsEmbedded(pdf);
             var box = pdf.getPage(0).getMediaBox();
