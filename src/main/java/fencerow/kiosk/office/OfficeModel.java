@@ -18,6 +18,8 @@ record OfficeModel(String version, String signOut, Map<Tile, String> tiles, Opti
     enum Tile {
         UNITS("units", Icon.LIST),
         CHANGES("changes", Icon.UNDO),
+        LOT_WALK("lot-walk", Icon.LOOK),
+        UNITS_SHEET("units-sheet", Icon.PIN),
         PROBLEMS("problems", Icon.CAUTION),
         PRINTER("printer", Icon.PRINT),
         VOLUME("volume", Icon.SPEAK),
