@@ -18,7 +18,6 @@ import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.frame.Search;
-import fencerow.kiosk.frame.UnitPictures;
 import fencerow.search.Finder;
 import fencerow.search.Query;
 import fencerow.search.Results;
@@ -28,6 +27,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -38,12 +38,16 @@ import java.util.function.UnaryOperator;
 final class KioskWiring implements KioskLauncher {
     private static final System.Logger LOG = System.getLogger(KioskWiring.class.getName());
 
+    private static final String PICTURES = "unit-pictures";
+
     private final Clock clock;
     private final String window;
     private final UnaryOperator<Path> dataFolder;
     private final StaffLock codes;
     private Optional<CompletableFuture<StockRoom>> stock = Optional.empty();
     private Optional<Stocked> last = Optional.empty();
+    /** Where units' pictures are; the configuration's folder is known from the first reading on. */
+    private Path photographs = Path.of(PICTURES);
 
     /**
      * Wires nothing yet.
@@ -136,6 +140,7 @@ final class KioskWiring implements KioskLauncher {
 
     private Premises stocked(Premises asRead, Content content, Folders folders, Optional<Path> list) {
         last = Optional.empty();
+        photographs = folders.config().resolve(PICTURES);
         // Another stock list, asked for by name, is shown as it is.
         return folders.stock().isPresent() || stock.isEmpty() ? asRead : stocked(asRead, content, list);
     }
@@ -144,7 +149,10 @@ final class KioskWiring implements KioskLauncher {
         StockRoom room = stock.orElseThrow().join();
         StockRoom.Stocked now = room.look(content, list);
         last = Optional.of(new Stocked(asRead, content, list, now.state()));
-        return asRead.with(now.showroom(), now.problems(), room.desk(content), UnitPictures.NONE)
+        var pictures = new PictureFiles(photographs, now.pictures());
+        List<String> problems = new ArrayList<>(now.problems());
+        problems.addAll(pictures.problems());
+        return asRead.with(now.showroom(), problems, room.desk(content), pictures)
                 .over(printer(asRead, room, now.showroom()), search(content.with(now.showroom())));
     }
 

@@ -10,6 +10,7 @@ import fencerow.needs.Needs;
 import fencerow.stock.Unit;
 import fencerow.terms.Fact;
 import fencerow.terms.Feature;
+import fencerow.terms.FeatureId;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import fencerow.wording.Phrases;
@@ -18,6 +19,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One page for the people who work here; it names nobody.
@@ -75,7 +78,7 @@ public record WorkingPaper(String template, Map<String, Object> values, Map<Stri
         List<Map<String, Object>> units = visit.pinned().stream()
                 .flatMap(id -> ranking.matches().stream().filter(match -> match.unit().id().equals(id)))
                 .limit(MOST_UNITS)
-                .map(match -> unit(match, phrases))
+                .map(match -> unit(match, showroom, phrases))
                 .toList();
         String work = phrases.work(needs);
         return new WorkingPaper("units-sheet", Map.of(
@@ -85,7 +88,7 @@ public record WorkingPaper(String template, Map<String, Object> values, Map<Stri
                         : phrases.texts().get("paper.work.line", Map.of("work", work))), Map.of("units", units));
     }
 
-    private static Map<String, Object> unit(Match match, Phrases phrases) {
+    private static Map<String, Object> unit(Match match, Showroom showroom, Phrases phrases) {
         boolean ready = match.verdict().hasPlan();
         List<String> plan = match.findPlan().stream()
                 .flatMap(found -> found.lines().stream())
@@ -104,11 +107,22 @@ public record WorkingPaper(String template, Map<String, Object> values, Map<Stri
         unit.put("price", phrases.range(match.price().total()));
         unit.put("plan", plan);
         unit.put("ready", ready && plan.isEmpty());
-        unit.put("verify", match.verify().stream()
+        unit.put("verify", verify(match, showroom, phrases));
+        return unit;
+    }
+
+    /** What this shopper's answer hangs on, then what else nobody has checked. */
+    private static List<String> verify(Match match, Showroom showroom, Phrases phrases) {
+        List<String> all = new ArrayList<>(match.verify().stream()
                 .sorted(Comparator.comparing(Verify::flips).reversed())
                 .map(phrases::verify)
                 .toList());
-        return unit;
+        Set<FeatureId> told = match.verify().stream().map(Verify::feature).collect(Collectors.toSet());
+        showroom.catalogue().features().stream()
+                .map(Feature::id)
+                .filter(id -> !told.contains(id) && match.unit().fact(id) instanceof Fact.Unverified)
+                .forEach(id -> all.add(phrases.labels().feature(id)));
+        return all;
     }
 
     /** How long its longest list is. */

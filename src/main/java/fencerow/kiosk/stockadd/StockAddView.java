@@ -25,7 +25,7 @@ import javafx.scene.layout.VBox;
 
 /** Draws a step of telling of a new unit. */
 final class StockAddView {
-    private static final double CHOICE_EMS = 13;
+    private static final double CHOICE_EMS = 16;
     private static final double KEYS_MILLIMETRES = 95;
 
     private final Frame frame;
