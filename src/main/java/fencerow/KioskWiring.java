@@ -232,16 +232,20 @@ final class KioskWiring implements KioskLauncher {
             this.content = content;
         }
 
-        synchronized CompletableFuture<Finder> start() {
-            CompletableFuture<Finder> made =
-                    finder.orElseGet(() -> CompletableFuture.supplyAsync(() -> Finders.of(content)));
-            finder = Optional.of(made);
-            return made;
+        synchronized void start() {
+            if (finder.isEmpty()) {
+                finder = Optional.of(CompletableFuture.supplyAsync(() -> Finders.of(content)));
+            }
+        }
+
+        private synchronized CompletableFuture<Finder> started() {
+            start();
+            return finder.orElseThrow();
         }
 
         @Override
         public Results find(Query query) {
-            return start().join().find(query);
+            return started().join().find(query);
         }
     }
 

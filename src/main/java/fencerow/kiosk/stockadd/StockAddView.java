@@ -74,8 +74,9 @@ final class StockAddView {
     }
 
     private VBox head() {
-        int number = step.ordinal();
-        int steps = Step.values().length;
+        List<Step> all = List.of(Step.values());
+        int number = all.indexOf(step);
+        int steps = all.size();
         return Boxes.stack(new Progress(number, steps,
                 frame.say("quote.step", Map.of("step", number + 1, "of", steps))), note);
     }
