@@ -12,8 +12,8 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * The owner's templates: one XHTML file for each sheet and paper, {@code page.html} around them all, {@code paper.css}, and
- * whatever parts the owner splits off. Values are escaped; a name that does not exist is an error.
+ * The owner's templates: one XHTML file for each sheet and paper, {@code page.html} around them all, {@code paper.css},
+ * and whatever parts the owner splits off. Values are escaped; a name that does not exist is an error.
  */
 final class Templates {
     private static final String END = ".html";

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The papers of staff: one valid page each (PDF/UA-1, ISO 14289-1), the weightiest first, and nobody's name on them. */
+/** The papers of staff: one valid page each (PDF/UA-1, ISO 14289-1), what weighs most first. */
 class WorkingPaperTest {
     private static final Showroom SHOWROOM = Shipped.CONTENT.showroom();
     private static final String USED = "u-406";
