@@ -74,6 +74,7 @@ final class KioskFiles implements Openings {
         Optional<Premises> changed = wiring.findRestocked();
         if (changed.isPresent()) {
             inForce = changed;
+            awaitIndex(changed.get());
         }
         return changed.map(Opening.Open::new);
     }

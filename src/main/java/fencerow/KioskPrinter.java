@@ -2,6 +2,7 @@ package fencerow;
 
 import fencerow.backoffice.PrintShop;
 import fencerow.desk.Settings.PaperSettings;
+import fencerow.desk.Tally;
 import fencerow.kiosk.frame.Comfort;
 import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.kit.TextSize;
@@ -12,13 +13,18 @@ import fencerow.printing.Printer;
 import fencerow.printing.PrinterTrouble;
 import fencerow.printing.Printout;
 import fencerow.printing.Sheet;
+import fencerow.printing.WorkingPaper;
+import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import fencerow.wording.Phrases;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Puts a visit on paper for the kiosk: what the print shop sets, and the showroom's printer. For any thread. */
 final class KioskPrinter implements ListPrinter {
@@ -26,8 +32,18 @@ final class KioskPrinter implements ListPrinter {
     private final Printer printer;
     private final Printer folder;
     private final Clock clock;
-    private Copies copies;
-    private Optional<PrintOutcome.Queued> open = Optional.empty();
+    private final Supplier<Tally> counts;
+    private final State state;
+
+    /** What is counted and waited for, whichever stock is printed from. */
+    private static final class State {
+        private Copies copies;
+        private Optional<PrintOutcome.Queued> open = Optional.empty();
+
+        State(Copies copies) {
+            this.copies = copies;
+        }
+    }
 
     /**
      * Prints what the shop sets.
@@ -42,7 +58,26 @@ final class KioskPrinter implements ListPrinter {
         this.printer = Printer.of(settings.printer(), saved, clock);
         this.folder = Printer.of(Optional.empty(), saved, clock);
         this.clock = clock;
-        this.copies = Copies.none(settings.perVisit(), settings.perHour());
+        this.counts = () -> Tally.NONE;
+        this.state = new State(Copies.none(settings.perVisit(), settings.perHour()));
+    }
+
+    private KioskPrinter(KioskPrinter other, Showroom showroom, Supplier<Tally> counts) {
+        this.shop = other.shop.with(showroom);
+        this.printer = other.printer;
+        this.folder = other.folder;
+        this.clock = other.clock;
+        this.counts = counts;
+        this.state = other.state;
+    }
+
+    /**
+     * The same printer with another stock on its pages.
+     *
+     * @param counts of visits of late
+     */
+    KioskPrinter with(Showroom showroom, Supplier<Tally> counts) {
+        return new KioskPrinter(this, showroom, counts);
     }
 
     @Override
@@ -66,6 +101,29 @@ final class KioskPrinter implements ListPrinter {
         PageFormat format = format(comfort);
         Printout pages =
                 shop.print(Visit.NEW, comfort.language(), comfort.metric(), format, List.of(Sheet.TEST_PAGE));
+        return new Printed(printer.print(pages, format, 1), pages.pages());
+    }
+
+    /** For staff, and so for nobody's share of copies. */
+    @Override
+    public Printed lotWalk(Comfort comfort) {
+        return paper(phrases -> WorkingPaper.lotWalk(shop.showroom(), counts.get(), phrases), comfort);
+    }
+
+    /** Can be asked for without the PIN, so it counts as the visit's. */
+    @Override
+    public Printed unitsSheet(Visit visit, Comfort comfort) {
+        Optional<PrintOutcome.TooMany> refusal = refusal();
+        if (refusal.isPresent()) {
+            return new Printed(refusal.get(), 0);
+        }
+        Printed printed = paper(phrases -> WorkingPaper.unitsSheet(shop.showroom(), visit, phrases), comfort);
+        return new Printed(count(printed.outcome()), printed.pages());
+    }
+
+    private Printed paper(Function<Phrases, WorkingPaper> work, Comfort comfort) {
+        PageFormat format = shop.format(false);
+        Printout pages = shop.print(work, comfort.language(), comfort.metric(), format);
         return new Printed(printer.print(pages, format, 1), pages.pages());
     }
 
@@ -101,19 +159,25 @@ final class KioskPrinter implements ListPrinter {
         };
     }
 
-    private synchronized Optional<PrintOutcome.TooMany> refusal() {
-        return copies.findRefusal(clock.instant());
+    private Optional<PrintOutcome.TooMany> refusal() {
+        synchronized (state) {
+            return state.copies.findRefusal(clock.instant());
+        }
     }
 
-    private synchronized PrintOutcome count(PrintOutcome outcome) {
+    private PrintOutcome count(PrintOutcome outcome) {
         if (outcome.isDone() || outcome instanceof PrintOutcome.Queued) {
-            copies = copies.with(clock.instant());
+            synchronized (state) {
+                state.copies = state.copies.with(clock.instant());
+            }
         }
         return noted(outcome);
     }
 
-    private synchronized PrintOutcome noted(PrintOutcome outcome) {
-        open = outcome instanceof PrintOutcome.Queued queued ? Optional.of(queued) : Optional.empty();
+    private PrintOutcome noted(PrintOutcome outcome) {
+        synchronized (state) {
+            state.open = outcome instanceof PrintOutcome.Queued queued ? Optional.of(queued) : Optional.empty();
+        }
         return outcome;
     }
 
@@ -136,10 +200,12 @@ final class KioskPrinter implements ListPrinter {
                 .ifPresent(outcome -> printer.cancel((PrintOutcome.Queued) outcome));
     }
 
-    private synchronized Optional<PrintOutcome.Queued> leaveNothing() {
-        copies = copies.newVisit();
-        Optional<PrintOutcome.Queued> left = open;
-        open = Optional.empty();
-        return left;
+    private Optional<PrintOutcome.Queued> leaveNothing() {
+        synchronized (state) {
+            state.copies = state.copies.newVisit();
+            Optional<PrintOutcome.Queued> left = state.open;
+            state.open = Optional.empty();
+            return left;
+        }
     }
 }

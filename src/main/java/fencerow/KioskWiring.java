@@ -14,16 +14,20 @@ import fencerow.desk.Settings;
 import fencerow.desk.StaffLock;
 import fencerow.kiosk.Kiosk;
 import fencerow.kiosk.frame.ComeBack;
+import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.frame.Search;
-import fencerow.kiosk.frame.UnitPictures;
 import fencerow.search.Finder;
+import fencerow.search.Query;
+import fencerow.search.Results;
+import fencerow.visit.Showroom;
 import fencerow.wording.PseudoLocale;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -34,12 +38,16 @@ import java.util.function.UnaryOperator;
 final class KioskWiring implements KioskLauncher {
     private static final System.Logger LOG = System.getLogger(KioskWiring.class.getName());
 
+    private static final String PICTURES = "unit-pictures";
+
     private final Clock clock;
     private final String window;
     private final UnaryOperator<Path> dataFolder;
     private final StaffLock codes;
     private Optional<CompletableFuture<StockRoom>> stock = Optional.empty();
     private Optional<Stocked> last = Optional.empty();
+    /** Where units' pictures are; the configuration's folder is known from the first reading on. */
+    private Path photographs = Path.of(PICTURES);
 
     /**
      * Wires nothing yet.
@@ -109,7 +117,7 @@ final class KioskWiring implements KioskLauncher {
             Premises premises = stocked(premises(content, folders.config(), List.of(), folders), content, folders,
                     Optional.of(folders.config().resolve("stock.csv")));
             keep(lastGood(folders), content, folders);
-            return new Opening.Open(premises);
+            return opened(premises);
         } catch (UncheckedIOException | IllegalArgumentException e) {
             return new Opening.Closed(List.of(String.valueOf(e.getMessage())));
         }
@@ -132,6 +140,7 @@ final class KioskWiring implements KioskLauncher {
 
     private Premises stocked(Premises asRead, Content content, Folders folders, Optional<Path> list) {
         last = Optional.empty();
+        photographs = folders.config().resolve(PICTURES);
         // Another stock list, asked for by name, is shown as it is.
         return folders.stock().isPresent() || stock.isEmpty() ? asRead : stocked(asRead, content, list);
     }
@@ -140,7 +149,17 @@ final class KioskWiring implements KioskLauncher {
         StockRoom room = stock.orElseThrow().join();
         StockRoom.Stocked now = room.look(content, list);
         last = Optional.of(new Stocked(asRead, content, list, now.state()));
-        return asRead.with(now.showroom(), now.problems(), room.desk(content), UnitPictures.NONE);
+        var pictures = new PictureFiles(photographs, now.pictures());
+        List<String> problems = new ArrayList<>(now.problems());
+        problems.addAll(pictures.problems());
+        return asRead.with(now.showroom(), problems, room.desk(content), pictures)
+                .over(printer(asRead, room, now.showroom()), search(content.with(now.showroom())));
+    }
+
+    private static ListPrinter printer(Premises asRead, StockRoom room, Showroom showroom) {
+        return asRead.printer() instanceof KioskPrinter printer
+                ? printer.with(showroom, room::recent)
+                : asRead.printer();
     }
 
     /** What the kiosk greets with before anything is read. */
@@ -157,7 +176,7 @@ final class KioskWiring implements KioskLauncher {
         if (kept.isPresent()) {
             try {
                 Content content = kept.get().content();
-                return new Opening.Open(stocked(premises(content, kept.get().config(), wrong.problems(), folders),
+                return opened(stocked(premises(content, kept.get().config(), wrong.problems(), folders),
                         content, folders, Optional.empty()));
             } catch (UncheckedIOException | IllegalArgumentException e) {
                 LOG.log(System.Logger.Level.WARNING, "The last good content cannot be shown any more", e);
@@ -200,9 +219,41 @@ final class KioskWiring implements KioskLauncher {
                 : Optional.empty();
     }
 
-    /** The index is made while the first screen is up; the first search waits for it if it must. */
     private static Search search(Content content) {
-        CompletableFuture<Finder> finder = CompletableFuture.supplyAsync(() -> Finders.of(content));
-        return query -> finder.join().find(query);
+        return new Index(content);
+    }
+
+    /** Makes its index, off whatever thread asks, when it is first asked for; what is never shown needs none. */
+    private static final class Index implements Search {
+        private final Content content;
+        private Optional<CompletableFuture<Finder>> finder = Optional.empty();
+
+        Index(Content content) {
+            this.content = content;
+        }
+
+        synchronized void start() {
+            if (finder.isEmpty()) {
+                finder = Optional.of(CompletableFuture.supplyAsync(() -> Finders.of(content)));
+            }
+        }
+
+        private synchronized CompletableFuture<Finder> started() {
+            start();
+            return finder.orElseThrow();
+        }
+
+        @Override
+        public Results find(Query query) {
+            return started().join().find(query);
+        }
+    }
+
+    /** The index is made while the first screen is up. */
+    private static Opening.Open opened(Premises premises) {
+        if (premises.search() instanceof Index index) {
+            index.start();
+        }
+        return new Opening.Open(premises);
     }
 }

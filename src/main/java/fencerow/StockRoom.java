@@ -41,6 +41,7 @@ import java.util.Optional;
  */
 final class StockRoom implements Counts, AutoCloseable {
     private static final System.Logger LOG = System.getLogger(StockRoom.class.getName());
+    private static final int RECENT_MONTHS = 3;
     private static final String LAST_TAKEN = "stock-list";
 
     private final Optional<Store> store;
@@ -150,6 +151,16 @@ final class StockRoom implements Counts, AutoCloseable {
             answers.put(question.id(), new AnswerCount(wrong + other, wrong));
         });
         return answers;
+    }
+
+    /** What visits of the last months came to. */
+    Tally recent() {
+        LocalDate today = LocalDate.now(clock);
+        try {
+            return store.map(open -> open.journal().sum(today.minusMonths(RECENT_MONTHS), today)).orElse(Tally.NONE);
+        } catch (NotKeptException e) {
+            return Tally.NONE;
+        }
     }
 
     @Override

@@ -7,6 +7,8 @@ import fencerow.printing.PageFormat;
 import fencerow.printing.Paper;
 import fencerow.printing.Printout;
 import fencerow.printing.Sheet;
+import fencerow.printing.WorkingPaper;
+import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import fencerow.wording.Phrases;
 import fencerow.wording.Quantities;
@@ -15,6 +17,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Function;
 
 /** Sets visits' pages as PDF, with the words of a showroom's content and the templates of its configuration. */
 public final class PrintShop {
@@ -71,12 +74,41 @@ public final class PrintShop {
      * @throws IllegalArgumentException if a template asks for what does not exist
      */
     public Printout print(Visit visit, String language, boolean metric, PageFormat format, List<Sheet> sheets) {
-        Texts texts = content.getTexts(language);
-        var phrases = new Phrases(texts, new Quantities(texts.locale(), metric)::show);
-        var imprint = new Handout.Imprint(
-                content.settings().name(), content.settings().isDemo(), LocalDate.now(clock), content.version());
+        Phrases phrases = phrases(language, metric);
         Handout handout =
-                new Handouts(content.showroom(), phrases, content.getLibrary(language), imprint).of(visit);
+                new Handouts(content.showroom(), phrases, content.getLibrary(language), imprint()).of(visit);
         return paper.print(handout, phrases, format, sheets);
+    }
+
+    /**
+     * Sets a paper for staff.
+     *
+     * @param work makes it in the words of the language
+     * @throws IllegalArgumentException if a template asks for what does not exist
+     */
+    public Printout print(
+            Function<Phrases, WorkingPaper> work, String language, boolean metric, PageFormat format) {
+        Phrases phrases = phrases(language, metric);
+        return paper.print(work.apply(phrases), imprint(), content.getLibrary(language), phrases, format);
+    }
+
+    /** The same shop over another stock. */
+    public PrintShop with(Showroom showroom) {
+        return new PrintShop(content.with(showroom), paper, clock);
+    }
+
+    /** What is in stock. */
+    public Showroom showroom() {
+        return content.showroom();
+    }
+
+    private Phrases phrases(String language, boolean metric) {
+        Texts texts = content.getTexts(language);
+        return new Phrases(texts, new Quantities(texts.locale(), metric)::show);
+    }
+
+    private Handout.Imprint imprint() {
+        return new Handout.Imprint(
+                content.settings().name(), content.settings().isDemo(), LocalDate.now(clock), content.version());
     }
 }

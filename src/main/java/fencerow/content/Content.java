@@ -64,6 +64,12 @@ public record Content(
         return found;
     }
 
+    /** The same with another stock. */
+    public Content with(Showroom other) {
+        return new Content(other, texts, libraries, settings, aliases, translations, legibility, places, units,
+                version);
+    }
+
     /** The same with a language more: the first one with accents on every letter and longer words, to test screens. */
     public Content withPseudoLocale() {
         if (texts.containsKey(PseudoLocale.LANGUAGE)) {

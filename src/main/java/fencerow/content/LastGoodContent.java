@@ -10,6 +10,7 @@ import java.nio.file.attribute.FileTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -24,6 +25,7 @@ public final class LastGoodContent {
     private static final String UNFINISHED = "unfinished-";
     private static final String CONTENT = "content";
     private static final String CONFIG = "kiosk-config";
+    private static final Pattern PHOTOGRAPH = Pattern.compile(".*\\.(png|jpg|jpeg)");
     private static final String STOCK = "stock.csv";
 
     private final Path folder;
@@ -133,6 +135,8 @@ public final class LastGoodContent {
         try (Stream<Path> all = Files.walk(folder)) {
             return all.filter(Files::isRegularFile)
                     .filter(file -> !String.valueOf(file.getFileName()).startsWith("."))
+                    // Photographs are large, and the content does not become broken by one.
+                    .filter(file -> !PHOTOGRAPH.matcher(String.valueOf(file.getFileName())).matches())
                     .toList();
         } catch (UncheckedIOException e) {
             throw e.getCause();

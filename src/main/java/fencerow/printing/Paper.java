@@ -1,11 +1,13 @@
 package fencerow.printing;
 
 import fencerow.checklist.ChecklistLine;
+import fencerow.explainers.Library;
 import fencerow.printing.SheetValues.Setting;
 import fencerow.wording.Phrases;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.w3c.dom.Document;
 
@@ -14,6 +16,9 @@ import org.w3c.dom.Document;
  * the pages as tagged PDF. One call at a time, others wait; not for the thread that draws the screen.
  */
 public final class Paper {
+    /** More rows than any page holds. */
+    private static final int MOST_ROWS = 64;
+
     private final Templates templates;
     private final Typesetter typesetter;
     private final int mostLines;
@@ -63,6 +68,41 @@ public final class Paper {
         try (Typesetter.Pages pages = set(handout, phrases, format, setting, sheets)) {
             return new Printout(pages.write(), pages.count(), setting.lines());
         }
+    }
+
+    /**
+     * A paper for staff as one page, with as much of its lists as that holds.
+     *
+     * @throws IllegalArgumentException as for a visit's sheets
+     */
+    public synchronized Printout print(WorkingPaper work, Handout.Imprint imprint, Library library, Phrases phrases,
+            PageFormat format) {
+        var nobody = new Handout(imprint, "", List.of(), List.of(), List.of(), List.of(), library, Optional.empty());
+        var values = new SheetValues(nobody, phrases, format, new Setting(List.of(), Map.of()));
+        int fits = 0;
+        int most = Math.min(work.longest(), MOST_ROWS);
+        while (fits < most) {
+            int half = (fits + most + 1) / 2;
+            try (Typesetter.Pages pages = set(work, values, library, half, phrases)) {
+                if (pages.count() == 1) {
+                    fits = half;
+                } else {
+                    most = half - 1;
+                }
+            }
+        }
+        try (Typesetter.Pages pages = set(work, values, library, fits, phrases)) {
+            return new Printout(pages.write(), pages.count(), List.of());
+        }
+    }
+
+    private Typesetter.Pages set(WorkingPaper work, SheetValues frame, Library library, int rows, Phrases phrases) {
+        Map<String, Object> values = frame.common();
+        values.putAll(work.valuesUpTo(rows, phrases));
+        Map<String, Object> sheet =
+                Map.of("name", work.template(), "body", templates.fill(work.template(), values));
+        Document document = Xhtml.parse(templates.fill("page", frame.page(List.of(sheet), templates.css())));
+        return typesetter.set(document, library.pictures());
     }
 
     /** Where the lines go and how each is set, in ordinary print. */

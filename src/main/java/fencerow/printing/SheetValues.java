@@ -115,7 +115,8 @@ final class SheetValues {
         return values;
     }
 
-    private Map<String, Object> common() {
+    /** What every template may ask for. */
+    Map<String, Object> common() {
         Texts texts = phrases.texts();
         Handout.Imprint imprint = handout.imprint();
         Map<String, Object> values = new HashMap<>();

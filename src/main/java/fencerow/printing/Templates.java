@@ -12,8 +12,8 @@ import java.util.HashMap;
 import java.util.Map;
 
 /**
- * The owner's templates: one XHTML file for each sheet, {@code page.html} around them all, {@code paper.css}, and
- * whatever parts the owner splits off. Values are escaped; a name that does not exist is an error.
+ * The owner's templates: one XHTML file for each sheet and paper, {@code page.html} around them all, {@code paper.css},
+ * and whatever parts the owner splits off. Values are escaped; a name that does not exist is an error.
  */
 final class Templates {
     private static final String END = ".html";
@@ -42,6 +42,9 @@ final class Templates {
         templates.compile("page", compiler);
         for (Sheet sheet : Sheet.values()) {
             templates.compile(sheet.id(), compiler);
+        }
+        for (String paper : WorkingPaper.TEMPLATES) {
+            templates.compile(paper, compiler);
         }
         return templates;
     }

@@ -18,13 +18,16 @@ import fencerow.wording.Phrases;
 import fencerow.wording.Texts;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.chrono.IsoChronology;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.FormatStyle;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is written in the stock book, in the words of the screen.
@@ -139,14 +142,17 @@ public record CellWords(StockDesk desk, Catalogue catalogue, Phrases phrases) {
     }
 
     private String date(LocalDate day) {
-        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(texts().locale()).format(day);
+        return DateTimeFormatter.ofPattern(pattern(null), texts().locale()).format(day);
+    }
+
+    private String pattern(@Nullable FormatStyle time) {
+        return DateTimeFormatterBuilder.getLocalizedDateTimePattern(
+                FormatStyle.MEDIUM, time, IsoChronology.INSTANCE, texts().locale());
     }
 
     /** A time of the day, here. */
     public String time(Instant at) {
-        return DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
-                .withLocale(texts().locale())
-                .format(at.atZone(desk.zone()));
+        return DateTimeFormatter.ofPattern(pattern(FormatStyle.SHORT), texts().locale()).format(at.atZone(desk.zone()));
     }
 
     /** What a unit is called to staff: by its machine, or that its row cannot be read. */

@@ -25,6 +25,12 @@ public interface ListPrinter {
     /** Prints a page that says nothing of anybody, for staff to try the printer. */
     Printed testPage(Comfort comfort) throws Exception;
 
+    /** Prints for staff what nobody has checked on the units here, what visits of late hung on first. */
+    Printed lotWalk(Comfort comfort) throws Exception;
+
+    /** Prints for staff the visit's pinned units: plans, and what to verify. */
+    Printed unitsSheet(Visit visit, Comfort comfort) throws Exception;
+
     /** How a job is doing. */
     PrintOutcome follow(PrintOutcome.Queued job);
 

@@ -84,6 +84,12 @@ public record Premises(
                 where, photographs);
     }
 
+    /** The same with another printer and search. */
+    public Premises over(ListPrinter other, Search another) {
+        return new Premises(showroom, texts, libraries, settings, another, other, contentVersion, problems, counts,
+                comeBack, desk, pictures);
+    }
+
     /** Words in a language that is offered. */
     public Texts texts(String language) {
         return given(texts.get(language), language);

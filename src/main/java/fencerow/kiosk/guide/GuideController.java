@@ -1,17 +1,21 @@
 package fencerow.kiosk.guide;
 
+import fencerow.kiosk.frame.Comfort;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
+import fencerow.kiosk.kit.Words;
 import fencerow.match.Ranking;
 import fencerow.terms.UnitId;
+import fencerow.visit.Visit;
 import java.util.Optional;
 import javafx.scene.Node;
 
 /** Lets a salesperson and a shopper try what changes the answer, and go back to where the shopper was. */
 public final class GuideController implements Screen, GuideTouches {
     private static final String BEFORE = "before";
+    private static final String SHEET = "units-sheet";
 
     private final Frame frame;
     private final Place.Guide place;
@@ -59,6 +63,20 @@ public final class GuideController implements Screen, GuideTouches {
     @Override
     public void go(Place there) {
         frame.go(there);
+    }
+
+    @Override
+    public void unitsSheet() {
+        Visit visit = frame.visit().get();
+        Comfort comfort = frame.comfort();
+        frame.lay(frame.say("guide.units-sheet"), Words.body(frame.say("office.printing")));
+        frame.backRoom().work(SHEET, () -> frame.premises().printer().unitsSheet(visit, comfort),
+                printed -> tell(printed.outcome().says(frame.texts()) + " " + printed.outcome().todo(frame.texts())),
+                failure -> tell(frame.say("office.broken")));
+    }
+
+    private void tell(String outcome) {
+        frame.lay(frame.say("guide.units-sheet"), Words.body(outcome));
     }
 
     @Override

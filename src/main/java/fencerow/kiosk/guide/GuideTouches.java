@@ -16,5 +16,8 @@ interface GuideTouches {
 
     void go(Place place);
 
+    /** Prints the salesperson's sheet of the pinned units. */
+    void unitsSheet();
+
     void handBack(boolean asItWas);
 }

@@ -53,6 +53,9 @@ final class GuideView {
             aside.add(Buttons.secondary(Icon.COMPARE, frame.say("results.compare", Map.of("count", model.pinned())),
                     () -> touches.go(Place.SideBySide.TOP)));
         }
+        if (model.pinned() > 0) {
+            aside.add(Buttons.secondary(Icon.PRINT, frame.say("guide.units-sheet"), touches::unitsSheet));
+        }
         List<Touch> onward = new ArrayList<>();
         if (!model.changed().isEmpty()) {
             onward.add(Buttons.secondary(Icon.UNDO, frame.say("guide.as-it-was"), () -> touches.handBack(true)));

@@ -6,6 +6,7 @@ import fencerow.kiosk.frame.ListPrinter.Printed;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.office.OfficeModel.Tile;
+import fencerow.visit.Visit;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javafx.scene.Node;
@@ -36,6 +37,11 @@ public final class OfficeController implements Screen {
             case UNITS -> atTheDesk(Place.StaffUnits.ALL);
             case CHANGES -> atTheDesk(new Place.StaffChanges(0));
             case REPORT -> frame.go(Place.StaffReport.FIRST);
+            case LOT_WALK -> {
+                Comfort comfort = frame.comfort();
+                print(() -> frame.premises().printer().lotWalk(comfort));
+            }
+            case UNITS_SHEET -> printUnits();
             case PROBLEMS -> view.lay(interactor.problems());
             case PRINTER -> {
                 Comfort comfort = frame.comfort();
@@ -45,6 +51,16 @@ public final class OfficeController implements Screen {
             case RESTART -> frame.doors().restart().run();
             case CLOSE -> frame.doors().close().run();
             case SIGN_OUT -> frame.startOver(new Place.Attract());
+        }
+    }
+
+    private void printUnits() {
+        Visit visit = frame.visit().get();
+        Comfort comfort = frame.comfort();
+        if (visit.pinned().isEmpty()) {
+            tell(Optional.of(interactor.nothingPinned()));
+        } else {
+            print(() -> frame.premises().printer().unitsSheet(visit, comfort));
         }
     }
 

@@ -85,6 +85,10 @@ final class OfficeInteractor {
         return say("printing", Map.of());
     }
 
+    String nothingPinned() {
+        return say("nothing-pinned", Map.of());
+    }
+
     String noDesk() {
         return say("no-desk", Map.of());
     }

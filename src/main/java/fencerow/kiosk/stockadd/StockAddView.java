@@ -25,7 +25,7 @@ import javafx.scene.layout.VBox;
 
 /** Draws a step of telling of a new unit. */
 final class StockAddView {
-    private static final double CHOICE_EMS = 13;
+    private static final double CHOICE_EMS = 16;
     private static final double KEYS_MILLIMETRES = 95;
 
     private final Frame frame;
@@ -74,8 +74,9 @@ final class StockAddView {
     }
 
     private VBox head() {
-        int number = step.ordinal();
-        int steps = Step.values().length;
+        List<Step> all = List.of(Step.values());
+        int number = all.indexOf(step);
+        int steps = all.size();
         return Boxes.stack(new Progress(number, steps,
                 frame.say("quote.step", Map.of("step", number + 1, "of", steps))), note);
     }

@@ -4,6 +4,7 @@ import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
+import fencerow.kiosk.frame.UnitPictures;
 import fencerow.wording.SizingWords;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -11,6 +12,9 @@ import javafx.scene.Node;
 /** Shows everything on one unit. */
 public final class UnitController implements Screen {
     private static final int WORDS = 300;
+
+    private static final String PHOTOGRAPH = "photograph";
+    private static final double PHOTOGRAPH_DOTS = 1600;
 
     private final Frame frame;
     private final Place.UnitSheet place;
@@ -27,6 +31,10 @@ public final class UnitController implements Screen {
                 () -> frame.change(visit -> visit.togglePin(place.unit())));
         view.showWorking();
         frame.follow(frame.outlook(), this::tell);
+        UnitPictures pictures = frame.premises().pictures();
+        // Without its photograph, the unit's drawing is there.
+        frame.backRoom().work(PHOTOGRAPH, () -> Photograph.of(pictures.find(place.unit()), PHOTOGRAPH_DOTS),
+                view::show, failure -> { });
     }
 
     private void tell(Optional<Outlook> outlook) {

@@ -27,6 +27,7 @@ import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /** Draws one unit. */
@@ -37,6 +38,7 @@ final class UnitView {
     private static final double DRAWING_EMS = 26;
     private static final double LEGEND_EMS = 15;
     private static final double TRACTOR_MILLIMETRES = 260;
+    private static final double PHOTOGRAPH_MILLIMETRES = 110;
     private static final double LEAST_PART_MILLIMETRES = 15;
 
     private final Frame frame;
@@ -44,12 +46,15 @@ final class UnitView {
     private final Runnable pin;
     private final MatchParts parts;
     private final Page page;
+    private final StackPane photograph = new StackPane();
 
     UnitView(Frame frame, double scroll, Consumer<Place> go, Runnable pin) {
         this.frame = frame;
         this.go = go;
         this.pin = pin;
         this.parts = new MatchParts(frame);
+        photograph.setManaged(false);
+        photograph.setAlignment(Pos.CENTER_LEFT);
         this.page = new Page(frame.scale(), scroll, frame.say("column.up"), frame.say("column.down"));
     }
 
@@ -61,6 +66,15 @@ final class UnitView {
         page.show(Words.lead(frame.say("results.working")));
     }
 
+    /** Shows the unit's photograph, above its drawing. */
+    void show(Photograph picture) {
+        picture.findView(frame.scale().px(PHOTOGRAPH_MILLIMETRES)).ifPresent(view -> {
+            view.setAccessibleText(frame.say("unit.photograph"));
+            photograph.getChildren().setAll(view);
+            photograph.setManaged(true);
+        });
+    }
+
     void showGone() {
         page.show(Words.lead(frame.say("unit.gone")));
     }
@@ -70,6 +84,7 @@ final class UnitView {
         VBox all = Boxes.loose(
                 Boxes.stack(parts.head(card), parts.bar(card), Words.lead(model.says())),
                 new Split(frame.scale(), main(model), MAIN_EMS, side(model), SIDE_EMS));
+        all.getChildren().add(photograph);
         model.drawing().ifPresent(drawn -> all.getChildren().add(drawing(drawn)));
         all.getChildren().add(walk(model));
         if (!model.cautions().isEmpty()) {
