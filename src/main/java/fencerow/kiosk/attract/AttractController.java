@@ -11,8 +11,8 @@ public final class AttractController implements Screen {
 
     /** For the frame's content. */
     public AttractController(Frame frame) {
-        AttractInteractor interactor =
-                new AttractInteractor(frame.premises().showroom().catalogue(), frame.texts());
+        AttractInteractor interactor = new AttractInteractor(
+                frame.premises().showroom().catalogue(), frame.texts(), frame.library().pictures());
         AttractModel model = new AttractModel(frame.premises().settings().name(), frame.say("attract.promise"),
                 frame.say("attract.start"), frame.say("attract.people-think"), frame.say("attract.in-truth"),
                 interactor.turns());

@@ -1,6 +1,8 @@
 package fencerow.kiosk.attract;
 
+import fencerow.explainers.Drawing;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What passers-by see, one after the other.
@@ -17,6 +19,9 @@ record AttractModel(String showroom, String promise, String start, String think,
         turns = List.copyOf(turns);
     }
 
-    /** A wrong belief and what is right. */
-    record Turn(String belief, String truth) {}
+    /** What it is about, a wrong belief, what is right, and the drawing where there is one. */
+    record Turn(String name, String belief, String truth, Optional<Sketch> sketch) {}
+
+    /** A drawing and what it shows, in words. */
+    record Sketch(Drawing drawing, String alternative) {}
 }

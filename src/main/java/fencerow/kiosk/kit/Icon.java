@@ -45,6 +45,7 @@ public enum Icon {
     WORK(Material2OutlinedAL.CALCULATE),
     SPEAK(Material2OutlinedMZ.VOLUME_UP),
     LOWER(Material2OutlinedMZ.VERTICAL_ALIGN_BOTTOM),
+    TOUCH(Material2OutlinedMZ.TOUCH_APP),
     TALK(Material2OutlinedAL.FORUM);
 
     private final Ikon ikon;
