@@ -3,6 +3,7 @@ package fencerow.kiosk.ask;
 import fencerow.explainers.Picture;
 import fencerow.explainers.Pictures;
 import fencerow.kiosk.frame.BackRoom;
+import fencerow.kiosk.kit.Sketch;
 import fencerow.match.NextQuestion;
 import fencerow.match.Ranking;
 import fencerow.needs.Answer;
@@ -115,7 +116,7 @@ final class AskInteractor {
     private AskModel.Tile tile(Question question, OptionId option, Optional<Picture> picture) {
         return new AskModel.Tile(option.value(), words.option(question, option),
                 texts.find("question." + question.id() + ".option." + option + ".hint"),
-                picture.map(each -> new AskModel.Sketch(each.drawing(), texts.get(each.altKey()))));
+                Sketch.of(picture, texts));
     }
 
     private static Stream<Amount> typical(Question question) {

@@ -1,6 +1,6 @@
 package fencerow.kiosk.ask;
 
-import fencerow.explainers.Drawing;
+import fencerow.kiosk.kit.Sketch;
 import fencerow.needs.Question;
 import fencerow.terms.Amount;
 import java.util.List;
@@ -53,9 +53,6 @@ final class AskModel {
 
     /** One thing to pick; {@code key} tells it from the others. Where a drawing says more than words, it has one. */
     record Tile(String key, String words, Optional<String> hint, Optional<Sketch> sketch) {}
-
-    /** A drawing and what it shows, in words. */
-    record Sketch(Drawing drawing, String alternative) {}
 
     /** A change of the amount by so many of the question's steps; negative for less. */
     record Step(int steps, String words) {}

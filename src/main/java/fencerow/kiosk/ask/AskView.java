@@ -70,7 +70,7 @@ final class AskView {
             ChoiceTile tile = isSeveral()
                     ? ChoiceTile.several(each.words(), each.hint(), false, pick)
                     : ChoiceTile.one(each.words(), each.hint(), false, pick);
-            each.sketch().ifPresent(sketch -> tile.drawn(sketch.drawing(), sketch.alternative()));
+            each.sketch().ifPresent(tile::drawn);
             tiles.put(each.key(), tile);
         }
         VBox words = Boxes.tight(Words.of("question", card.ask()), Words.of("question-why", card.why()));

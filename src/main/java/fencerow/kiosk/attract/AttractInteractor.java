@@ -1,11 +1,11 @@
 package fencerow.kiosk.attract;
 
 import fencerow.explainers.Pictures;
+import fencerow.kiosk.kit.Sketch;
 import fencerow.stock.Catalogue;
 import fencerow.terms.Feature;
 import fencerow.wording.Texts;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -42,11 +42,7 @@ final class AttractInteractor {
         String prefix = "feature." + feature.id();
         return texts.find(prefix + ".belief").stream().flatMap(belief ->
                 texts.find(prefix + ".truth").stream().map(truth -> new AttractModel.Turn(
-                        texts.get(prefix + ".name"), belief, truth, sketch(feature))));
-    }
-
-    private Optional<AttractModel.Sketch> sketch(Feature feature) {
-        return pictures.find(feature.id().value())
-                .map(picture -> new AttractModel.Sketch(picture.drawing(), texts.get(picture.altKey())));
+                        texts.get(prefix + ".name"), belief, truth,
+                        Sketch.of(pictures.find(feature.id().value()), texts))));
     }
 }

@@ -1,6 +1,6 @@
 package fencerow.kiosk.attract;
 
-import fencerow.explainers.Drawing;
+import fencerow.kiosk.kit.Sketch;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,7 +21,4 @@ record AttractModel(String showroom, String promise, String start, String think,
 
     /** What it is about, a wrong belief, what is right, and the drawing where there is one. */
     record Turn(String name, String belief, String truth, Optional<Sketch> sketch) {}
-
-    /** A drawing and what it shows, in words. */
-    record Sketch(Drawing drawing, String alternative) {}
 }

@@ -4,6 +4,7 @@ import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.DrawingPane;
 import fencerow.kiosk.kit.Halves;
 import fencerow.kiosk.kit.Icon;
+import fencerow.kiosk.kit.Sketch;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import javafx.animation.Animation;
@@ -17,7 +18,10 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
-/** Draws it: one belief at a time with the drawing of what it is about, no sound, no movement but the change every few seconds. */
+/**
+ * Draws it: one belief at a time with the drawing of what it is about, no sound, no movement but the change every few
+ * seconds.
+ */
 final class AttractView {
     private static final Duration EACH = Duration.seconds(7);
     private static final double WORDS_SHARE = 0.56;
@@ -87,8 +91,8 @@ final class AttractView {
         }
     }
 
-    private static DrawingPane pane(AttractModel.Sketch sketch) {
-        DrawingPane pane = new DrawingPane(sketch.drawing(), sketch.alternative());
+    private static DrawingPane pane(Sketch sketch) {
+        DrawingPane pane = sketch.pane();
         pane.setMinHeight(0);
         return pane;
     }

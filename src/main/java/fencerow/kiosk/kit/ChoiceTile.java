@@ -1,6 +1,5 @@
 package fencerow.kiosk.kit;
 
-import fencerow.explainers.Drawing;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
@@ -50,8 +49,8 @@ public final class ChoiceTile extends Touch {
     }
 
     /** Puts a small drawing after the words. @return this */
-    public ChoiceTile drawn(Drawing drawing, String alternative) {
-        DrawingPane pane = new DrawingPane(drawing, alternative);
+    public ChoiceTile drawn(Sketch sketch) {
+        DrawingPane pane = sketch.pane();
         pane.getStyleClass().add("tile-drawing");
         row.getChildren().add(pane);
         getStyleClass().add("drawn");

@@ -3,8 +3,14 @@ package fencerow.kiosk.kit;
 import javafx.scene.Node;
 import javafx.scene.layout.Pane;
 
-/** Two parts that share all the room there is: beside each other where it is wider than high, else one below the other. */
+/**
+ * Two parts that share all the room there is: beside each other where it is wider than high, else one below the other,
+ * where the first gets more than its share if it needs it.
+ */
 public final class Halves extends Pane {
+    /** What the first part may take where it needs more than its share. */
+    private static final double MOST = 0.75;
+
     private final Node first;
     private final Node second;
     private final double share;
@@ -31,6 +37,12 @@ public final class Halves extends Pane {
         return 0;
     }
 
+    /** Takes the room there is, whatever the parts would like. */
+    @Override
+    protected double computePrefHeight(double width) {
+        return 0;
+    }
+
     @Override
     protected void layoutChildren() {
         double width = getWidth();
@@ -40,7 +52,8 @@ public final class Halves extends Pane {
             first.resizeRelocate(0, 0, left, height);
             second.resizeRelocate(left, 0, width - left, height);
         } else {
-            double top = Math.round(share * height);
+            double needed = Math.max(share * height, first.prefHeight(width));
+            double top = Math.round(Math.min(MOST * height, needed));
             first.resizeRelocate(0, 0, width, top);
             second.resizeRelocate(0, top, width, height - top);
         }
