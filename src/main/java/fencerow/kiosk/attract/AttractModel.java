@@ -1,5 +1,8 @@
 package fencerow.kiosk.attract;
 
+import fencerow.explainers.Pictures;
+import fencerow.kiosk.frame.Premises;
+import fencerow.kiosk.frame.Sayings;
 import fencerow.kiosk.kit.Sketch;
 import java.util.List;
 import java.util.Optional;
@@ -10,13 +13,22 @@ import java.util.Optional;
  * @param showroom its name
  * @param promise  what the kiosk is for
  * @param start    how to begin
+ * @param moment   what is said to who began while the kiosk is still starting
  * @param think    introduces a belief
  * @param truth    introduces what is right
  * @param turns    a few beliefs; may be empty, then only the promise is shown
  */
-record AttractModel(String showroom, String promise, String start, String think, String truth, List<Turn> turns) {
+record AttractModel(
+        String showroom, String promise, String start, String moment, String think, String truth, List<Turn> turns) {
     AttractModel {
         turns = List.copyOf(turns);
+    }
+
+    static AttractModel of(Premises premises, Sayings words, Pictures pictures) {
+        return new AttractModel(
+                premises.settings().name(), words.say("attract.promise"), words.say("attract.start"),
+                words.say("attract.moment"), words.say("attract.people-think"), words.say("attract.in-truth"),
+                new AttractInteractor(premises.showroom().catalogue(), words.texts(), pictures).turns());
     }
 
     /** What it is about, a wrong belief, what is right, and the drawing where there is one. */

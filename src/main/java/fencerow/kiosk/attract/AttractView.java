@@ -33,11 +33,13 @@ final class AttractView {
     private final StackPane drawn = new StackPane();
     private final HBox steps = Boxes.row();
     private final Timeline loop = new Timeline(new KeyFrame(EACH, done -> next()));
+    private final Label start;
     private final Touch node;
     private int shown;
 
-    AttractView(AttractModel model, Runnable start) {
+    AttractView(AttractModel model, Runnable touched) {
         this.model = model;
+        this.start = Words.of("attract-start-words", model.start());
         Region mark = new Region();
         mark.getStyleClass().add("attract-mark");
         VBox turn = model.turns().isEmpty()
@@ -48,19 +50,29 @@ final class AttractView {
         VBox words = Boxes.loose(
                 Boxes.stack(mark, Words.heading(model.showroom())), Boxes.filler(), turn, Boxes.filler(), steps);
         words.getStyleClass().add("attract-words");
-        HBox invitation = Boxes.row(Icon.TOUCH.node(), Words.of("attract-start-words", model.start()));
+        HBox invitation = Boxes.row(Icon.TOUCH.node(), start);
         invitation.getStyleClass().add("attract-start");
         VBox picture = Boxes.loose(Boxes.growing(drawn), name, invitation);
         picture.getStyleClass().add("attract-picture");
         drawn.setMinHeight(0);
         Halves page = new Halves(words, picture, WORDS_SHARE);
         page.getStyleClass().add("attract");
-        node = new Touch(model.start(), page, start).styled("attract-touch");
+        node = new Touch(model.start(), page, touched).styled("attract-touch");
         show(0);
         if (model.turns().size() > 1) {
             loop.setCycleCount(Animation.INDEFINITE);
             loop.play();
         }
+    }
+
+    /** The page before there is anything to go to; who touches it is asked to wait. */
+    static AttractView greeting(AttractModel model, Runnable touched) {
+        AttractView[] view = new AttractView[1];
+        view[0] = new AttractView(model, () -> {
+            view[0].start.setText(model.moment());
+            touched.run();
+        });
+        return view[0];
     }
 
     Node node() {

@@ -13,6 +13,7 @@ import fencerow.kiosk.kit.Split;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.terms.TopicId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -36,9 +37,12 @@ final class HomeView {
     static Node of(HomeModel model, Frame frame, Consumer<Place> go) {
         Columns doors = new Columns(frame.scale(), DOOR_EMS, model.doors().size(),
                 model.doors().stream().map(door -> door(door, go)).toList());
-        Columns ways = new Columns(frame.scale(), WAY_EMS, 2, List.of(
+        List<Touch> buttons = new ArrayList<>(List.of(
                 Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Find.EMPTY)),
                 Buttons.secondary(Icon.WORK, model.work(), () -> go.accept(Place.Work.FIRST))));
+        model.code().ifPresent(words -> buttons.add(
+                Buttons.secondary(Icon.UNDO, words, () -> go.accept(Place.EnterCode.EMPTY))));
+        Columns ways = new Columns(frame.scale(), WAY_EMS, 2, buttons);
         Node below = model.tractor()
                 .map(tractor -> (Node) new Split(
                         frame.scale(),
