@@ -68,6 +68,7 @@ public record Premises(
         return given(texts.get(language), language);
     }
 
+    /** The explainers and the drawings in a language that is offered. */
     public Library library(String language) {
         return given(libraries.get(language), language);
     }
