@@ -4,12 +4,13 @@ import javafx.scene.Node;
 import javafx.scene.layout.Pane;
 
 /**
- * Two parts that share all the room there is: beside each other where it is wider than high, else one below the other,
- * where the first gets more than its share if it needs it.
+ * Two parts that share all the room there is: beside each other where it is wider than high, else one below the other.
+ * The first gets more than its share where it needs it.
  */
 public final class Halves extends Pane {
-    /** What the first part may take where it needs more than its share. */
-    private static final double MOST = 0.75;
+    private static final double MOST_ABOVE = 0.75;
+    private static final double MOST_BESIDE = 0.68;
+    private static final double WIDER = 0.04;
 
     private final Node first;
     private final Node second;
@@ -48,14 +49,22 @@ public final class Halves extends Pane {
         double width = getWidth();
         double height = getHeight();
         if (width > height) {
-            double left = Math.round(share * width);
+            double left = left(width, height);
             first.resizeRelocate(0, 0, left, height);
             second.resizeRelocate(left, 0, width - left, height);
         } else {
             double needed = Math.max(share * height, first.prefHeight(width));
-            double top = Math.round(Math.min(MOST * height, needed));
+            double top = Math.round(Math.min(MOST_ABOVE * height, needed));
             first.resizeRelocate(0, 0, width, top);
             second.resizeRelocate(0, top, width, height - top);
         }
+    }
+
+    private double left(double width, double height) {
+        double part = share;
+        while (part + WIDER <= MOST_BESIDE && first.prefHeight(Math.round(part * width)) > height) {
+            part += WIDER;
+        }
+        return Math.round(part * width);
     }
 }
