@@ -62,9 +62,9 @@ public final class Halves extends Pane {
 
     private double left(double width, double height) {
         double part = share;
-        while (part + WIDER <= MOST_BESIDE && first.prefHeight(Math.round(part * width)) > height) {
+        while (part + WIDER <= MOST_BESIDE && first.prefHeight(Math.rint(part * width)) > height) {
             part += WIDER;
         }
-        return Math.round(part * width);
+        return Math.rint(part * width);
     }
 }
