@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 
-/** Reads the drawings and sees that each has a topic to stand beside, and that their parts lead to topics. */
+/** Reads the drawings and sees that each has a topic or job to stand beside, and that their parts lead to topics. */
 final class PictureReader {
     private static final String FOLDER = "pictures/";
     private static final String ENDING = ".svg";
@@ -64,12 +64,16 @@ final class PictureReader {
         if (TRACTORS.contains(name)) {
             return;
         }
+        if (name.startsWith(Pictures.JOB)) {
+            ids.require(name.substring(Pictures.JOB.length()), place, Kind.JOB);
+            return;
+        }
         boolean without = name.endsWith(Pictures.WITHOUT);
         String topic = without ? name.substring(0, name.length() - Pictures.WITHOUT.length()) : name;
         if (!ids.knows(Kind.TOPIC, topic)) {
             problems.error(place, "there is no explainer [" + topic + "] for this drawing to stand beside",
                     Nearest.advice(topic, ids.all(Kind.TOPIC), "name the file after a topic, after a topic and "
-                            + Pictures.WITHOUT + ", or one of " + TRACTORS));
+                            + Pictures.WITHOUT + ", after " + Pictures.JOB + " and a job, or one of " + TRACTORS));
         } else if (without && ids.find(Kind.PICTURE, topic).isEmpty()) {
             problems.error(place, "there is no drawing [" + topic + "] for this one to stand beside",
                     "draw " + topic + ENDING + ", or rename this one");

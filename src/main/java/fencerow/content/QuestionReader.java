@@ -8,6 +8,7 @@ import fencerow.terms.ItemId;
 import fencerow.terms.JobId;
 import fencerow.terms.OptionId;
 import fencerow.terms.QuestionId;
+import fencerow.terms.TopicId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -169,15 +170,18 @@ final class QuestionReader {
 
     private Optional<Question.Option> option(YamlNode node) {
         int before = node.problems().count();
-        YamlMap map = node.map("id", "share", "must", "wish", "owns", "hires", "drops");
+        YamlMap map = node.map("id", "share", "must", "wish", "owns", "hires", "drops", "about");
         String id = map.text("id");
         int share = map.findWhole("share", 0, MOST_SHARE).orElse(1);
         List<Rule> asks = rules.rules(map, Optional.empty());
         List<ItemId> owns = lists.attachments(map.list("owns"));
         List<JobId> hires = new ArrayList<>(lists.jobs(map.list("hires")));
         hires.addAll(lists.jobs(map.list("drops")));
+        Optional<TopicId> about = map.findText("about")
+                .filter(topic -> ids.require(topic, map.placeOf("about"), Kind.TOPIC))
+                .map(TopicId::new);
         return node.problems().make(map.place(), before, () ->
-                new Question.Option(new OptionId(id), share, asks, owns, hires));
+                new Question.Option(new OptionId(id), share, asks, owns, hires, about));
     }
 
     private static Optional<Question.Scale> scale(YamlMap map, Dimension dimension) {

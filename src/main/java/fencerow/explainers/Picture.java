@@ -3,7 +3,8 @@ package fencerow.explainers;
 /**
  * A drawing of the content.
  *
- * @param name    of its file: a topic; a topic and {@code -without}; or {@code tractor-} and a side
+ * @param name    of its file: a topic; a topic and {@code -without}; {@code job-} and a job; or {@code tractor-} and a
+ *                side
  * @param drawing itself, the same in all languages
  */
 public record Picture(String name, Drawing drawing) {

@@ -1,5 +1,6 @@
 package fencerow.explainers;
 
+import fencerow.terms.JobId;
 import fencerow.terms.TopicId;
 import java.util.Map;
 import java.util.Optional;
@@ -7,7 +8,7 @@ import java.util.TreeMap;
 
 /**
  * All drawings of the content, by name. The picture of a topic has the topic's name; beside it stands, where it helps,
- * how things are without.
+ * how things are without. The picture of a job has the job's name after {@link #JOB}.
  *
  * @param byName every picture under its own name
  */
@@ -18,6 +19,9 @@ public record Pictures(Map<String, Picture> byName) {
     /** Ends the name of the picture that shows a topic's thing missing. */
     public static final String WITHOUT = "-without";
 
+    /** Starts the name of the picture that shows a job being done. */
+    public static final String JOB = "job-";
+
     /** Copies the map. @throws IllegalArgumentException if a picture stands under another name than its own */
     public Pictures {
         byName = Map.copyOf(new TreeMap<>(byName));
@@ -27,6 +31,11 @@ public record Pictures(Map<String, Picture> byName) {
                         + "]; put it under its own name");
             }
         });
+    }
+
+    /** The job being done. */
+    public Optional<Picture> of(JobId job) {
+        return find(JOB + job.value());
     }
 
     /** The picture with the name. */

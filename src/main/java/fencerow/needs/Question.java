@@ -6,6 +6,7 @@ import fencerow.terms.ItemId;
 import fencerow.terms.JobId;
 import fencerow.terms.OptionId;
 import fencerow.terms.QuestionId;
+import fencerow.terms.TopicId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -54,13 +55,20 @@ public record Question(
      * @param rules what picking it asks of a machine
      * @param owns  attachments that picking it says the shopper has
      * @param hires jobs that picking it takes off the tractor
+     * @param about the topic whose thing it is, for a picture
      */
-    public record Option(OptionId id, int share, List<Rule> rules, List<ItemId> owns, List<JobId> hires) {
+    public record Option(OptionId id, int share, List<Rule> rules, List<ItemId> owns, List<JobId> hires,
+            Optional<TopicId> about) {
         /** Copies the lists. */
         public Option {
             rules = List.copyOf(rules);
             owns = List.copyOf(owns);
             hires = List.copyOf(hires);
+        }
+
+        /** An option that is about no one thing. */
+        public Option(OptionId id, int share, List<Rule> rules, List<ItemId> owns, List<JobId> hires) {
+            this(id, share, rules, owns, hires, Optional.empty());
         }
     }
 

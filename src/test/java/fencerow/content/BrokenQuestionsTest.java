@@ -42,6 +42,7 @@ class BrokenQuestionsTest {
                 broken(QUESTIONS, "hires: [mow-lawn]", "hires: [mow]", "no job [mow]"),
                 broken(QUESTIONS, "{id: quick, wish: [{of: quick-attach.plate, at-least: 1",
                         "{id: quick, wish: [{of: quick-attach.plate, at-least: answer", "no amount to go by"),
+                broken(QUESTIONS, "{id: quick, ", "{id: quick, about: resail, ", "did you mean [resale]?"),
                 broken(QUESTIONS, "choose: money", "choose: cash", "[cash] is none of the words"),
                 broken(QUESTIONS, "  choose: jobs", "  choose: jobs\n  step: 3 in", "does not go with this way"),
                 broken(QUIZ, "feature: roll-bar", "feature: roll-bars", "did you mean [roll-bar]?"),

@@ -52,7 +52,7 @@ public final class AskController implements Screen, AskModel.Touches {
     /** For the place's question; empty where no question is open. */
     public static Optional<Screen> of(Frame frame, Place.Questions place) {
         AskInteractor interactor = new AskInteractor(frame.premises().showroom(),
-                new AnswerWords(frame.phrases(), frame.comfort().metric()));
+                new AnswerWords(frame.phrases(), frame.comfort().metric()), frame.library().pictures());
         return interactor
                 .find(place.question(), frame.visit().get().answers(), place.skipped())
                 .map(question -> new AskController(frame, place, interactor, question));

@@ -1,6 +1,9 @@
 package fencerow.kiosk.ask;
 
+import fencerow.explainers.Picture;
+import fencerow.explainers.Pictures;
 import fencerow.kiosk.frame.BackRoom;
+import fencerow.kiosk.kit.Sketch;
 import fencerow.match.NextQuestion;
 import fencerow.match.Ranking;
 import fencerow.needs.Answer;
@@ -30,9 +33,11 @@ final class AskInteractor {
     private final Showroom showroom;
     private final AnswerWords words;
     private final Texts texts;
+    private final Pictures pictures;
 
-    AskInteractor(Showroom showroom, AnswerWords words) {
+    AskInteractor(Showroom showroom, AnswerWords words, Pictures pictures) {
         this.showroom = showroom;
+        this.pictures = pictures;
         this.words = words;
         this.texts = words.phrases().texts();
     }
@@ -94,21 +99,24 @@ final class AskInteractor {
     private List<AskModel.Tile> tiles(Question question) {
         if (question.choose() == Question.Choose.JOBS) {
             return questionnaire().jobs().stream()
-                    .map(job -> tile(question, new OptionId(job.id().value())))
+                    .map(job -> tile(question, new OptionId(job.id().value()), pictures.of(job.id())))
                     .toList();
         }
         if (question.choose() == Question.Choose.AMOUNT) {
             return typical(question)
                     .map(amount -> new AskModel.Tile(
-                            AskModel.key(amount), words.amount(question, amount), Optional.empty()))
+                            AskModel.key(amount), words.amount(question, amount), Optional.empty(), Optional.empty()))
                     .toList();
         }
-        return question.options().stream().map(option -> tile(question, option.id())).toList();
+        return question.options().stream()
+                .map(option -> tile(question, option.id(), option.about().flatMap(pictures::of)))
+                .toList();
     }
 
-    private AskModel.Tile tile(Question question, OptionId option) {
+    private AskModel.Tile tile(Question question, OptionId option, Optional<Picture> picture) {
         return new AskModel.Tile(option.value(), words.option(question, option),
-                texts.find("question." + question.id() + ".option." + option + ".hint"));
+                texts.find("question." + question.id() + ".option." + option + ".hint"),
+                Sketch.of(picture, texts));
     }
 
     private static Stream<Amount> typical(Question question) {

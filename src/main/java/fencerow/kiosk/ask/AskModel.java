@@ -1,5 +1,6 @@
 package fencerow.kiosk.ask;
 
+import fencerow.kiosk.kit.Sketch;
 import fencerow.needs.Question;
 import fencerow.terms.Amount;
 import java.util.List;
@@ -50,8 +51,8 @@ final class AskModel {
         }
     }
 
-    /** One thing to pick; {@code key} tells it from the others. */
-    record Tile(String key, String words, Optional<String> hint) {}
+    /** One thing to pick; {@code key} tells it from the others. Where a drawing says more than words, it has one. */
+    record Tile(String key, String words, Optional<String> hint, Optional<Sketch> sketch) {}
 
     /** A change of the amount by so many of the question's steps; negative for less. */
     record Step(int steps, String words) {}

@@ -20,13 +20,16 @@ import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Draws one question. */
 final class AskView {
     private static final double MAIN_EMS = 30;
     private static final double SIDE_EMS = 16;
-    private static final double JOB_EMS = 10.5;
+    private static final double FIT_EMS = 20;
+    private static final double JOB_EMS = 13.5;
     private static final double OPTION_EMS = 14;
     private static final double AMOUNT_EMS = 8;
     private static final double VALUE_EMS = 10;
@@ -46,9 +49,11 @@ final class AskView {
         this.model = model;
         this.touches = touches;
         this.page = new Page(frame.scale(), scroll, frame.say("column.up"), frame.say("column.down"));
-        page.show(Boxes.loose(
-                new Progress(model.card().done(), model.card().done() + model.card().left(), model.card().progress()),
-                new Split(frame.scale(), question(), MAIN_EMS, side(), SIDE_EMS)));
+        Progress progress = new Progress(
+                model.card().done(), model.card().done() + model.card().left(), model.card().progress());
+        page.show(isJobs()
+                ? Boxes.stack(progress, question())
+                : Boxes.loose(progress, new Split(frame.scale(), question(), MAIN_EMS, side(), SIDE_EMS)));
         frame.follow(model.given(), this::tell);
         frame.follow(model.fits(), this::tellFits);
         frame.follow(model.settled(), this::tellSettled);
@@ -62,13 +67,16 @@ final class AskView {
         AskModel.Card card = model.card();
         for (AskModel.Tile each : card.tiles()) {
             Runnable pick = () -> touches.pick(each.key());
-            tiles.put(each.key(), isSeveral()
+            ChoiceTile tile = isSeveral()
                     ? ChoiceTile.several(each.words(), each.hint(), false, pick)
-                    : ChoiceTile.one(each.words(), each.hint(), false, pick));
+                    : ChoiceTile.one(each.words(), each.hint(), false, pick);
+            each.sketch().ifPresent(tile::drawn);
+            tiles.put(each.key(), tile);
         }
+        VBox words = Boxes.tight(Words.of("question", card.ask()), Words.of("question-why", card.why()));
         VBox all = Boxes.stack(
-                Boxes.tight(Words.of("question", card.ask()), Words.of("question-why", card.why())),
-                new Columns(frame.scale(), tileEms(), mostColumns(), tiles.values()));
+                isJobs() ? new Split(frame.scale(), words, MAIN_EMS, stillFit(), FIT_EMS) : words,
+                columns());
         if (!card.steps().isEmpty()) {
             Dial made = dial(card.steps());
             dial = Optional.of(made);
@@ -77,8 +85,31 @@ final class AskView {
         return all;
     }
 
+    private Columns columns() {
+        Columns columns = new Columns(frame.scale(), tileEms(), mostColumns(), tiles.values());
+        if (isJobs()) {
+            columns.near().getStyleClass().add("jobs");
+        }
+        return columns;
+    }
+
+    /** So many tiles that they take the whole width, and all else stands above and below them. */
+    private boolean isJobs() {
+        return model.card().choose() == Question.Choose.JOBS;
+    }
+
+    private Node stillFit() {
+        HBox line = Boxes.row(count, Boxes.growing(fits));
+        count.setMinWidth(Region.USE_PREF_SIZE);
+        return line;
+    }
+
     private boolean isSeveral() {
-        return model.card().choose() == Question.Choose.SEVERAL || model.card().choose() == Question.Choose.JOBS;
+        return model.card().choose() == Question.Choose.SEVERAL || isJobs();
+    }
+
+    private boolean isDrawn() {
+        return model.card().tiles().stream().anyMatch(tile -> tile.sketch().isPresent());
     }
 
     private double tileEms() {
@@ -94,7 +125,7 @@ final class AskView {
             case JOBS -> 4;
             case AMOUNT -> 5;
             case ONE -> 2;
-            case SEVERAL -> 3;
+            case SEVERAL -> isDrawn() ? 2 : 3;
         };
     }
 
@@ -125,6 +156,9 @@ final class AskView {
             aside.add(Buttons.secondary(frame.say("ask.skip"), touches::skip));
         } else if (given.answered()) {
             aside.add(Buttons.secondary(Icon.UNDO, frame.say("ask.take-back"), touches::takeBack));
+        }
+        if (isJobs()) {
+            aside.add(Buttons.secondary(Icon.FIT, frame.say("ask.results"), touches::results));
         }
         page.showFoot(frame.scale(), aside, onward(given));
     }

@@ -11,7 +11,7 @@ public final class AttractController implements Screen {
 
     /** For the frame's content. */
     public AttractController(Frame frame) {
-        AttractModel model = AttractModel.of(frame.premises(), frame);
+        AttractModel model = AttractModel.of(frame.premises(), frame, frame.library().pictures());
         this.view = new AttractView(model, () -> frame.go(new Place.Home()));
     }
 

@@ -1,8 +1,11 @@
 package fencerow.kiosk.attract;
 
+import fencerow.explainers.Pictures;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.frame.Sayings;
+import fencerow.kiosk.kit.Sketch;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What passers-by see, one after the other.
@@ -21,13 +24,13 @@ record AttractModel(
         turns = List.copyOf(turns);
     }
 
-    static AttractModel of(Premises premises, Sayings words) {
+    static AttractModel of(Premises premises, Sayings words, Pictures pictures) {
         return new AttractModel(
                 premises.settings().name(), words.say("attract.promise"), words.say("attract.start"),
                 words.say("attract.moment"), words.say("attract.people-think"), words.say("attract.in-truth"),
-                new AttractInteractor(premises.showroom().catalogue(), words.texts()).turns());
+                new AttractInteractor(premises.showroom().catalogue(), words.texts(), pictures).turns());
     }
 
-    /** A wrong belief and what is right. */
-    record Turn(String belief, String truth) {}
+    /** What it is about, a wrong belief, what is right, and the drawing where there is one. */
+    record Turn(String name, String belief, String truth, Optional<Sketch> sketch) {}
 }

@@ -1,27 +1,36 @@
 package fencerow.kiosk.attract;
 
 import fencerow.kiosk.kit.Boxes;
-import fencerow.kiosk.kit.Styles;
+import fencerow.kiosk.kit.DrawingPane;
+import fencerow.kiosk.kit.Halves;
+import fencerow.kiosk.kit.Icon;
+import fencerow.kiosk.kit.Sketch;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
-/** Draws it: one belief at a time, no sound, no movement but the change every few seconds. */
+/**
+ * Draws it: one belief at a time with the drawing of what it is about, no sound, no movement but the change every few
+ * seconds.
+ */
 final class AttractView {
     private static final Duration EACH = Duration.seconds(7);
+    private static final double WORDS_SHARE = 0.56;
 
     private final AttractModel model;
     private final Label belief = Words.of("attract-belief", "");
-    private final Label truth = Words.lead("");
+    private final Label truth = Words.of("attract-truth", "");
+    private final Label name = Words.of("attract-name", "");
+    private final StackPane drawn = new StackPane();
     private final HBox steps = Boxes.row();
     private final Timeline loop = new Timeline(new KeyFrame(EACH, done -> next()));
     private final Label start;
@@ -30,19 +39,24 @@ final class AttractView {
 
     AttractView(AttractModel model, Runnable touched) {
         this.model = model;
-        this.start = Words.heading(model.start());
+        this.start = Words.of("attract-start-words", model.start());
         Region mark = new Region();
         mark.getStyleClass().add("attract-mark");
         VBox turn = model.turns().isEmpty()
                 ? Boxes.stack(Words.display(model.promise()))
                 : Boxes.loose(
-                        Boxes.tight(Words.of(Styles.FOLIO, model.think()), belief),
-                        Boxes.tight(Words.of(Styles.FOLIO, model.truth()), truth));
-        VBox page = Boxes.loose(
-                Boxes.stack(mark, Words.heading(model.showroom())),
-                Boxes.filler(), turn, Boxes.filler(), steps, start);
+                        Boxes.tight(Words.of("attract-said", model.think()), belief),
+                        Boxes.tight(Words.of("attract-said", model.truth()), truth));
+        VBox words = Boxes.loose(
+                Boxes.stack(mark, Words.heading(model.showroom())), Boxes.filler(), turn, Boxes.filler(), steps);
+        words.getStyleClass().add("attract-words");
+        HBox invitation = Boxes.row(Icon.TOUCH.node(), start);
+        invitation.getStyleClass().add("attract-start");
+        VBox picture = Boxes.loose(Boxes.growing(drawn), name, invitation);
+        picture.getStyleClass().add("attract-picture");
+        drawn.setMinHeight(0);
+        Halves page = new Halves(words, picture, WORDS_SHARE);
         page.getStyleClass().add("attract");
-        page.setAlignment(Pos.CENTER_LEFT);
         node = new Touch(model.start(), page, touched).styled("attract-touch");
         show(0);
         if (model.turns().size() > 1) {
@@ -76,8 +90,10 @@ final class AttractView {
     private void show(int turn) {
         shown = turn;
         if (!model.turns().isEmpty()) {
+            name.setText(model.turns().get(turn).name());
             belief.setText(model.turns().get(turn).belief());
             truth.setText(model.turns().get(turn).truth());
+            drawn.getChildren().setAll(model.turns().get(turn).sketch().stream().map(AttractView::pane).toList());
         }
         steps.getChildren().clear();
         for (int i = 0; i < model.turns().size(); i++) {
@@ -85,5 +101,11 @@ final class AttractView {
             step.getStyleClass().addAll("attract-step", i == turn ? "now" : "later");
             steps.getChildren().add(step);
         }
+    }
+
+    private static DrawingPane pane(Sketch sketch) {
+        DrawingPane pane = sketch.pane();
+        pane.setMinHeight(0);
+        return pane;
     }
 }

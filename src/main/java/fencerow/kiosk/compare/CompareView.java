@@ -44,7 +44,7 @@ public final class CompareView {
         for (int i = 0; i < model.heads().size(); i++) {
             heads.add(head(i, model.heads().get(i), open));
         }
-        VBox all = Boxes.loose(new ComparisonRow(frame.scale(), HEAD_EMS, legend(), heads));
+        VBox all = Boxes.loose(new ComparisonRow(frame.scale(), HEAD_EMS, summary(model), heads));
         model.groups().forEach(group -> all.getChildren().add(group(group)));
         if (!model.same().isEmpty()) {
             List<Node> same = model.same().stream().map(this::same).toList();
@@ -52,6 +52,16 @@ public final class CompareView {
                     Words.heading(frame.say("compare.same")), new Columns(frame.scale(), SAME_EMS, 3, same)));
         }
         return all;
+    }
+
+    /** The first difference, which is the price, and what the bars mean. */
+    private Node summary(CompareModel model) {
+        VBox box = Boxes.loose();
+        model.groups().stream().limit(1).flatMap(group -> group.rows().stream().limit(1)).forEach(row ->
+                row.difference().ifPresent(difference -> box.getChildren().add(
+                        Boxes.tight(Words.body(row.name()), Words.of("compare-first", difference)))));
+        box.getChildren().addAll(Boxes.filler(), legend());
+        return box;
     }
 
     /** What the parts of a price bar are. */
@@ -71,7 +81,7 @@ public final class CompareView {
         HBox name = Boxes.row(new Letter(index), Boxes.growing(Words.subheading(card.title())));
         name.setAlignment(Pos.TOP_LEFT);
         VBox box = Boxes.card(name, new VerdictBadge(card.verdict(), card.verdictName()),
-                Boxes.tight(Words.of(Styles.NUMBER, card.price()), Words.small(card.priceParts())), parts.bar(card),
+                Words.of(Styles.NUMBER, card.price()), parts.bar(card),
                 Boxes.filler(),
                 Buttons.secondary(Icon.FORWARD, frame.say("results.open"), () -> open.accept(card.unit())));
         box.getStyleClass().add("compare-head");

@@ -95,7 +95,8 @@ public record Premises(
         return given(texts.get(language), language);
     }
 
-    Library library(String language) {
+    /** The explainers and the drawings in a language that is offered. */
+    public Library library(String language) {
         return given(libraries.get(language), language);
     }
 

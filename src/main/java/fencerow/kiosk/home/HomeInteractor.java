@@ -5,6 +5,7 @@ import fencerow.explainers.Library;
 import fencerow.explainers.Pictures;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.Icon;
+import fencerow.kiosk.kit.Sketch;
 import fencerow.wording.Texts;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +38,7 @@ final class HomeInteractor {
                         explainer -> explainer.topic().value(), Explainer::title)),
                 Stream.of(Pictures.Side.FRONT, Pictures.Side.REAR)
                         .flatMap(side -> library.pictures().tractor(side).stream())
-                        .map(other -> new HomeModel.Other(other.drawing(), texts.get(other.altKey())))
+                        .map(other -> Sketch.of(other, texts))
                         .toList()));
     }
 

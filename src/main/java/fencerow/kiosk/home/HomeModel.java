@@ -3,6 +3,7 @@ package fencerow.kiosk.home;
 import fencerow.explainers.Drawing;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.Icon;
+import fencerow.kiosk.kit.Sketch;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,15 +31,12 @@ record HomeModel(List<Door> doors, String search, String work, Optional<String> 
      * @param others      it seen from other sides
      */
     record Tractor(
-            Drawing drawing, String alternative, String invitation, Map<String, String> parts, List<Other> others) {
+            Drawing drawing, String alternative, String invitation, Map<String, String> parts, List<Sketch> others) {
         Tractor {
             parts = Map.copyOf(parts);
             others = List.copyOf(others);
         }
     }
-
-    /** The tractor from another side, and what is drawn in words. */
-    record Other(Drawing drawing, String alternative) {}
 
     /** One way in. */
     record Door(Icon icon, String title, String text, Place place) {}

@@ -13,6 +13,8 @@ import fencerow.kiosk.kit.Split;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.terms.TopicId;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
@@ -21,12 +23,13 @@ import javafx.scene.layout.VBox;
 
 /** Draws the start page. */
 final class HomeView {
-    private static final double DOOR_EMS = 13;
-    private static final double SEARCH_EMS = 13;
+    private static final double DOOR_EMS = 19;
+    private static final double WAY_EMS = 13;
+    private static final double WAYS_EMS = 22;
     private static final double TRACTOR_EMS = 29;
     private static final double OTHER_EMS = 6;
-    private static final double OTHERS_MILLIMETRES = 180;
-    private static final double TRACTOR_MILLIMETRES = 215;
+    private static final double OTHERS_MILLIMETRES = 120;
+    private static final double TRACTOR_MILLIMETRES = 205;
     private static final double LEAST_PART_MILLIMETRES = 15;
 
     private HomeView() {}
@@ -34,26 +37,22 @@ final class HomeView {
     static Node of(HomeModel model, Frame frame, Consumer<Place> go) {
         Columns doors = new Columns(frame.scale(), DOOR_EMS, model.doors().size(),
                 model.doors().stream().map(door -> door(door, go)).toList());
-        VBox ways = Boxes.stack(
-                narrow(Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Find.EMPTY))),
-                narrow(Buttons.secondary(Icon.WORK, model.work(), () -> go.accept(Place.Work.FIRST))));
-        model.code().ifPresent(words -> ways.getChildren().add(
-                narrow(Buttons.secondary(Icon.UNDO, words, () -> go.accept(Place.EnterCode.EMPTY)))));
+        List<Touch> buttons = new ArrayList<>(List.of(
+                Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Find.EMPTY)),
+                Buttons.secondary(Icon.WORK, model.work(), () -> go.accept(Place.Work.FIRST))));
+        model.code().ifPresent(words -> buttons.add(
+                Buttons.secondary(Icon.UNDO, words, () -> go.accept(Place.EnterCode.EMPTY))));
+        Columns ways = new Columns(frame.scale(), WAY_EMS, 2, buttons);
         Node below = model.tractor()
                 .map(tractor -> (Node) new Split(
                         frame.scale(),
-                        Boxes.loose(ways, Words.body(tractor.invitation()), others(tractor, frame, go)),
-                        SEARCH_EMS,
-                        drawn(tractor, frame, go),
-                        TRACTOR_EMS))
+                        Boxes.stack(Words.subheading(tractor.invitation()), drawn(tractor, frame, go)),
+                        TRACTOR_EMS,
+                        Boxes.loose(ways, others(tractor, frame, go)),
+                        WAYS_EMS))
                 .orElse(ways);
         VBox page = Boxes.loose(doors, below);
         return new Column(frame.scale(), page, 0, frame.say("column.up"), frame.say("column.down"));
-    }
-
-    private static Touch narrow(Touch button) {
-        button.setMaxWidth(VBox.USE_PREF_SIZE);
-        return button;
     }
 
     private static Node drawn(HomeModel.Tractor tractor, Frame frame, Consumer<Place> go) {
@@ -78,7 +77,8 @@ final class HomeView {
     }
 
     private static Touch door(HomeModel.Door door, Consumer<Place> go) {
-        VBox words = Boxes.stack(door.icon().node(), Words.heading(door.title()), Words.body(door.text()));
+        VBox words = Boxes.stack(
+                Boxes.row(door.icon().node(), Boxes.growing(Words.heading(door.title()))), Words.body(door.text()));
         words.setAlignment(Pos.TOP_LEFT);
         return new Touch(door.title() + ". " + door.text(), words, () -> go.accept(door.place())).styled("door");
     }

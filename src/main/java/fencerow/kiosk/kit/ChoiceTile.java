@@ -13,8 +13,11 @@ import javafx.scene.layout.VBox;
  * and the edge, not by colour alone.
  */
 public final class ChoiceTile extends Touch {
+    private final HBox row;
+
     private ChoiceTile(String name, HBox content, AccessibleRole role, Runnable action) {
         super(name, content, action);
+        row = content;
         getStyleClass().add(Styles.TILE);
         setAccessibleRole(role);
     }
@@ -43,5 +46,14 @@ public final class ChoiceTile extends Touch {
         ChoiceTile tile = new ChoiceTile(hint.map(each -> words + ". " + each).orElse(words), row, role, action);
         tile.select(chosen);
         return tile;
+    }
+
+    /** Puts a small drawing after the words. @return this */
+    public ChoiceTile drawn(Sketch sketch) {
+        DrawingPane pane = sketch.pane();
+        pane.getStyleClass().add("tile-drawing");
+        row.getChildren().add(pane);
+        getStyleClass().add("drawn");
+        return this;
     }
 }

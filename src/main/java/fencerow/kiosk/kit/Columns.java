@@ -9,9 +9,11 @@ import javafx.scene.layout.Pane;
 /** Equal columns, as many as fit; the parts of a row are all as high as the highest. */
 public final class Columns extends Pane {
     private static final double GAP = 5;
+    private static final double NEAR_GAP = 3;
 
     private final double least;
-    private final double gap;
+    private final Scale scale;
+    private double gap;
     private final int most;
 
     /**
@@ -23,9 +25,16 @@ public final class Columns extends Pane {
      */
     public Columns(Scale scale, double ems, int most, Collection<? extends Node> parts) {
         this.least = ems * scale.em();
+        this.scale = scale;
         this.gap = scale.whole(GAP);
         this.most = most;
         getChildren().setAll(parts);
+    }
+
+    /** Puts the parts as close to each other as what is touched may be. @return this */
+    public Columns near() {
+        gap = scale.whole(NEAR_GAP);
+        return this;
     }
 
     /** How many columns fit into the width. */

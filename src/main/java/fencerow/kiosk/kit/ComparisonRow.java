@@ -7,7 +7,8 @@ import javafx.scene.Node;
 
 /**
  * One thing of several candidates beside each other: what it is, then how it stands on each, in columns of their own.
- * Where the line is too short the name goes above the columns, and where it is shorter still the columns become lines.
+ * All are as high as the highest. Where the line is too short the name goes above the columns, and where it is shorter
+ * still the columns become lines.
  */
 public final class ComparisonRow extends SpotPane {
     private static final double GAP = 5;
@@ -66,10 +67,10 @@ public final class ComparisonRow extends SpotPane {
 
     private List<Spot> beside(List<Node> parts, double inner, double y) {
         double width = Math.floor((inner - gap * (parts.size() - 1)) / parts.size());
+        double high = parts.stream().mapToDouble(part -> height(part, width)).max().orElse(0);
         List<Spot> spots = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
-            Node part = parts.get(i);
-            spots.add(new Spot(part, i * (width + gap), y, width, height(part, width)));
+            spots.add(new Spot(parts.get(i), i * (width + gap), y, width, high));
         }
         return spots;
     }

@@ -46,6 +46,7 @@ public enum Icon {
     SPEAK(Material2OutlinedMZ.VOLUME_UP),
     LOWER(Material2OutlinedMZ.VERTICAL_ALIGN_BOTTOM),
     CHART(Material2OutlinedAL.BAR_CHART),
+    TOUCH(Material2OutlinedMZ.TOUCH_APP),
     TALK(Material2OutlinedAL.FORUM);
 
     private final Ikon ikon;

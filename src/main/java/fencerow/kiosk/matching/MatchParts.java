@@ -30,7 +30,7 @@ import javafx.scene.layout.VBox;
 /** Draws units and what was asked for. */
 public final class MatchParts {
     private static final double REASON_EMS = 20;
-    private static final double BUTTONS_EMS = 19;
+    private static final double BUTTONS_EMS = 16.5;
 
     private final Frame frame;
     private final Scale scale;
@@ -69,15 +69,17 @@ public final class MatchParts {
     public Node head(UnitCard card) {
         HBox state = Boxes.row(
                 new VerdictBadge(card.verdict(), card.verdictName()), Boxes.growing(Words.small(card.where())));
-        VBox price = Boxes.tight(Words.of(Styles.NUMBER, card.price()), Words.small(card.priceParts()));
+        VBox price = new VBox(Words.of(Styles.NUMBER, card.price()));
         price.setAlignment(Pos.TOP_RIGHT);
         return new Ends(scale, Boxes.stack(Words.subheading(card.title()), state), price);
     }
 
-    /** The price drawn to scale. */
+    /** The price drawn to scale, and what it is made of. */
     public Node bar(UnitCard card) {
         UnitCard.Bar bar = card.bar();
-        return new PriceBar(scale, bar.asked(), bar.further(), bar.longest(), card.price());
+        return Boxes.tight(
+                new PriceBar(scale, bar.asked(), bar.further(), bar.longest(), card.price()),
+                Words.small(card.priceParts()));
     }
 
     /** The score, and the reasons. */

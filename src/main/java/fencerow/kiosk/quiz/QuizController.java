@@ -31,7 +31,7 @@ public final class QuizController implements Screen, QuizTouches {
     public QuizController(Frame frame, Place.Quiz place) {
         this.frame = frame;
         this.place = place;
-        this.interactor = new QuizInteractor(frame.phrases());
+        this.interactor = new QuizInteractor(frame.phrases(), frame.library().pictures());
         this.view = new QuizView(frame, place.scroll(), this);
         this.question = place.question().flatMap(showroom().quiz()::find);
         // The same visit sees the same order again, another one another.

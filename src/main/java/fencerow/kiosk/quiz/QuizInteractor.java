@@ -1,6 +1,8 @@
 package fencerow.kiosk.quiz;
 
 import fencerow.checklist.Stakes;
+import fencerow.explainers.Pictures;
+import fencerow.kiosk.kit.Sketch;
 import fencerow.quiz.Belief;
 import fencerow.quiz.Outcome;
 import fencerow.quiz.QuizQuestion;
@@ -23,8 +25,11 @@ final class QuizInteractor {
     private final Phrases phrases;
     private final Texts texts;
 
-    QuizInteractor(Phrases phrases) {
+    private final Pictures pictures;
+
+    QuizInteractor(Phrases phrases, Pictures pictures) {
         this.phrases = phrases;
+        this.pictures = pictures;
         this.texts = phrases.texts();
     }
 
@@ -45,7 +50,15 @@ final class QuizInteractor {
         QuizModel.Progress progress = new QuizModel.Progress(done, RUN,
                 texts.get("kiosk.quiz.progress", Map.of("number", done + 1, "all", RUN)));
         return new QuizModel(texts.get("quiz." + question.id() + ".ask"), options, progress,
+                sketch(question, belief.isPresent()),
                 belief.map(given -> reply(question, given, stakes, done + 1 == RUN)));
+    }
+
+    /** How to check a thing is what its drawing shows, so that comes after the answer. */
+    private Optional<Sketch> sketch(QuizQuestion question, boolean answered) {
+        return answered || question.kind() != QuizQuestion.Kind.CHECK
+                ? Sketch.of(pictures.of(question.topic()), texts)
+                : Optional.empty();
     }
 
     private static List<OptionId> shuffled(QuizQuestion question, RandomGenerator random) {

@@ -1,5 +1,6 @@
 package fencerow.kiosk.quiz;
 
+import fencerow.kiosk.kit.Sketch;
 import fencerow.terms.OptionId;
 import fencerow.terms.TopicId;
 import java.util.List;
@@ -11,9 +12,11 @@ import java.util.Optional;
  * @param ask      the question
  * @param options  what can be picked, in the order shown
  * @param progress how far along the run one is
+ * @param sketch   of what it is about, where that gives nothing away
  * @param answer   what is said to the answer, once there is one
  */
-record QuizModel(String ask, List<Option> options, Progress progress, Optional<Reply> answer) {
+record QuizModel(String ask, List<Option> options, Progress progress, Optional<Sketch> sketch,
+        Optional<Reply> answer) {
     QuizModel {
         options = List.copyOf(options);
     }

@@ -72,9 +72,11 @@ final class QuizView {
 
     private Node asked(QuizModel model, Node main, Node side) {
         QuizModel.Progress progress = model.progress();
+        VBox beside = Boxes.loose(side);
+        model.sketch().ifPresent(sketch -> beside.getChildren().add(sketch.pane()));
         return Boxes.loose(
                 new Progress(progress.done(), progress.all(), progress.words()),
-                new Split(frame.scale(), Boxes.loose(Words.of("question", model.ask()), main), MAIN_EMS, side,
+                new Split(frame.scale(), Boxes.loose(Words.of("question", model.ask()), main), MAIN_EMS, beside,
                         SIDE_EMS));
     }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fencerow.explainers.Pictures;
 import fencerow.kiosk.Rooms;
 import fencerow.needs.Answer;
 import fencerow.needs.Answers;
@@ -24,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 class AskInteractorTest {
     private static final Showroom SHOWROOM = Rooms.premises().showroom();
-    private static final AskInteractor ASK = new AskInteractor(SHOWROOM, words(false));
+    private static final AskInteractor ASK = new AskInteractor(SHOWROOM, words(false), Pictures.NONE);
     private static final QuestionId JOBS = new QuestionId("jobs");
 
     private static AnswerWords words(boolean metric) {
@@ -42,6 +43,18 @@ class AskInteractorTest {
         for (Question question : SHOWROOM.questionnaire().questions()) {
             assertEquals(AskModel.Given.NOTHING, ASK.given(question, Answers.NONE), question.id().value());
         }
+    }
+
+    @Test
+    void everyJobIsDrawnAndWithoutDrawingsTheWordsAreLeft() {
+        Pictures pictures = Optional.ofNullable(Rooms.premises().libraries().get("en")).orElseThrow().pictures();
+        var drawn = new AskInteractor(SHOWROOM, words(false), pictures);
+        List<AskModel.Tile> tiles = drawn.card(question("jobs"), Answers.NONE, false).tiles();
+        assertEquals(List.of(), tiles.stream().filter(tile -> tile.sketch().isEmpty()).toList());
+        List<AskModel.Tile> plain = ASK.card(question("jobs"), Answers.NONE, false).tiles();
+        assertEquals(tiles.stream().map(AskModel.Tile::words).toList(),
+                plain.stream().map(AskModel.Tile::words).toList());
+        assertEquals(List.of(), plain.stream().filter(tile -> tile.sketch().isPresent()).toList());
     }
 
     @Test

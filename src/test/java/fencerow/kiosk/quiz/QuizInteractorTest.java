@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fencerow.explainers.Pictures;
 import fencerow.kiosk.Rooms;
 import fencerow.quiz.Belief;
 import fencerow.quiz.QuizQuestion;
@@ -23,8 +24,23 @@ class QuizInteractorTest {
     private static final double LIMIT = 13.816;
 
     private static final List<QuizQuestion> QUESTIONS = Rooms.premises().showroom().quiz().questions();
+    private static final Pictures PICTURES =
+            Optional.ofNullable(Rooms.premises().libraries().get("en")).orElseThrow().pictures();
     private static final QuizInteractor QUIZ = new QuizInteractor(
-            new Phrases(Rooms.premises().texts().get("en"), new Quantities(Locale.US, false)::show));
+            new Phrases(Rooms.premises().texts().get("en"), new Quantities(Locale.US, false)::show), PICTURES);
+
+    /** A drawing shows where a thing sits, which is what a question about checking asks. */
+    @Test
+    void aDrawingGivesNoAnswerAway() {
+        for (QuizQuestion question : QUESTIONS) {
+            boolean asksWhere = question.kind() == QuizQuestion.Kind.CHECK;
+            assertFalse(asksWhere && model(question, Visit.NEW, 1).sketch().isPresent(), question.id().value());
+            Visit answered = Visit.NEW.believed(question.id(), Belief.NOT_SURE);
+            assertEquals(PICTURES.of(question.topic()).isPresent(), model(question, answered, 1).sketch().isPresent(),
+                    question.id().value());
+        }
+        assertTrue(QUESTIONS.stream().anyMatch(question -> model(question, Visit.NEW, 1).sketch().isPresent()));
+    }
 
     private static QuizModel model(QuizQuestion question, Visit visit, long seed) {
         return QUIZ.model(question, visit, Optional.empty(), new Random(seed));
