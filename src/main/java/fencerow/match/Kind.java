@@ -8,6 +8,7 @@ import fencerow.terms.Relation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Units of one variety for one shopper: which items they can have, at what price, and what each state of each feature
@@ -22,6 +23,7 @@ final class Kind {
     private final long[] asked;
     private final long[] headroom;
     private final Setup setup;
+    private final int[] free;
 
     Kind(Layout layout, Variety variety) {
         this.layout = layout;
@@ -40,6 +42,9 @@ final class Kind {
             }
         }
         this.setup = new Setup(offered(), changed);
+        this.free = IntStream.range(0, layout.items().size())
+                .filter(item -> isFree(layout.items().get(item)))
+                .toArray();
     }
 
     /** How many of the feature there can be on this model. */
@@ -64,6 +69,9 @@ final class Kind {
         for (int i = 0; i < cents.length; i++) {
             Item item = layout.items().get(i);
             int place = layout.place(i);
+            if (layout.isForWishes(i)) {
+                continue;
+            }
             if (isFree(item)) {
                 most[i] = item.max();
             } else if (variety.has(place) && !Assortment.isStopgapForTooLong(item, layout.needs())) {
@@ -72,6 +80,11 @@ final class Kind {
             }
         }
         return new Setup.Items(cents, most, all.minutes(), all.excludes());
+    }
+
+    /** The items that the shopper has or that come with these units. */
+    int[] free() {
+        return free;
     }
 
     private boolean isFree(Item item) {

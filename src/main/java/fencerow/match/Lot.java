@@ -5,13 +5,16 @@ import fencerow.stock.Unit;
 import fencerow.terms.Effect;
 import fencerow.terms.Fact;
 import fencerow.terms.Feature;
+import fencerow.terms.ItemId;
 import fencerow.terms.PriceRange;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Units laid out for matching by all that does not depend on a shopper. Made once for the units; immutable; may be used
@@ -25,6 +28,7 @@ public final class Lot {
     private final List<List<List<List<Effect>>>> effects = new ArrayList<>();
     private final int[][] factsOf;
     private final List<PriceRange> catchUp = new ArrayList<>();
+    private final Set<ItemId> bundled = new HashSet<>();
 
     Lot(Index index, Collection<Unit> units) {
         this.index = index;
@@ -48,6 +52,7 @@ public final class Lot {
             });
             factsOf[u] = facts(unit, stateNumbers);
             catchUp.add(catchUp(unit));
+            bundled.addAll(unit.bundled());
         }
     }
 
@@ -83,6 +88,11 @@ public final class Lot {
                         .findLater(note, unit.model().machineClass())
                         .stream())
                 .reduce(PriceRange.ZERO, PriceRange::plus);
+    }
+
+    /** Items that come with some unit. */
+    Set<ItemId> bundled() {
+        return bundled;
     }
 
     Index index() {

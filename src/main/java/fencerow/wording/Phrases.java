@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Turns typed reasons, prices and lines into sentences. Screen, paper and command line all speak through this, so they
@@ -175,7 +176,8 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         if (!match.verdict().hasPlan()) {
             return texts.get("score.musts", Map.of("met", match.score().mustsMet(), "all", match.score().mustsAll()));
         }
-        boolean hasWishes = !match.score().met().isEmpty() || !match.score().unmet().isEmpty();
+        boolean hasWishes = Stream.of(match.score().met(), match.score().planned(), match.score().unmet())
+                .anyMatch(some -> !some.isEmpty());
         return hasWishes
                 ? texts.get("score.wishes", Map.of("percent", match.score().percent()))
                 : texts.get("score.no-wishes");

@@ -35,7 +35,8 @@ import java.util.OptionalInt;
  * @param score          0 to 100: the weighted share of wishes met as the unit stands; 100 where nothing is wished for
  * @param mustsMet       must-haves that can be met together
  * @param mustsAll       must-haves in all
- * @param wishesMet      ids of the wishes met as the unit stands
+ * @param wishesMet      ids of the wishes met as the unit stands, with what comes with it and what the shopper has
+ * @param wishesPlanned  ids of those that what its plan adds meets too; not counted in the score
  * @param wishesUnmet    ids of the other wishes
  * @param price          what it costs
  * @param plan           what to fit and buy, cheapest; empty where nothing is needed or nothing will do
@@ -64,6 +65,7 @@ public record UnitEntry(
         int mustsMet,
         int mustsAll,
         List<String> wishesMet,
+        List<String> wishesPlanned,
         List<String> wishesUnmet,
         Price price,
         List<PlanLine> plan,
@@ -249,6 +251,7 @@ public record UnitEntry(
                 match.score().mustsMet(),
                 match.score().mustsAll(),
                 ids(match.score().met()),
+                ids(match.score().planned()),
                 ids(match.score().unmet()),
                 Price.of(match),
                 can.map(Finding.Feasible::best).map(PlanLine::of).orElse(List.of()),
