@@ -123,7 +123,14 @@ final class Judgement {
             List<Integer> own = share.own(requirements);
             solutions.add(own.isEmpty() ? share.part().solution() : share.part().without(own));
         }
-        return solutions.stream().allMatch(Optional::isPresent) ? Optional.of(plan(counts(solutions), solutions)) : Optional.empty();
+        return together(solutions);
+    }
+
+    /** The plan that the solutions of the shares come to; empty where one has none. */
+    private Optional<Plan> together(List<Optional<Solver.Solution>> solutions) {
+        return solutions.stream().allMatch(Optional::isPresent)
+                ? Optional.of(plan(counts(solutions), solutions))
+                : Optional.empty();
     }
 
     private List<Optional<Solver.Solution>> solutions() {
@@ -170,7 +177,7 @@ final class Judgement {
             }
             solutions.add(share.part().withoutItems(forbidden));
         }
-        return solutions.stream().allMatch(Optional::isPresent) ? Optional.of(plan(counts(solutions), solutions)) : Optional.empty();
+        return together(solutions);
     }
 
     /** Of several parts that cannot be met, the one asked for first is told. */

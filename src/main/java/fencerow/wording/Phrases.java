@@ -98,6 +98,12 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         if (threshold instanceof Threshold.Counterweight counterweight) {
             return texts.get("requirement.counterweight", Map.of("name", name, "amount", amount(counterweight.load())));
         }
+        if (threshold instanceof Threshold.Payload payload) {
+            return texts.get("requirement.payload", Map.of("name", name, "amount", amount(payload.load())));
+        }
+        if (threshold instanceof Threshold.SteeringWeight steering) {
+            return texts.get("requirement.steering-weight", Map.of("name", name, "amount", amount(steering.tool())));
+        }
         if (threshold instanceof Threshold.MowingWidth mowing) {
             return texts.get("requirement.mowing-width", Map.of(
                     "name", name, "area", amount(mowing.area()), "time", amount(mowing.time())));
