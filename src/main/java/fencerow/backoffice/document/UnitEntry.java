@@ -12,6 +12,7 @@ import fencerow.stock.Unit;
 import fencerow.terms.ItemId;
 import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
+import fencerow.visit.UnitFigure;
 import fencerow.wording.Phrases;
 import java.math.BigDecimal;
 import java.util.List;
@@ -48,6 +49,7 @@ import java.util.OptionalInt;
  * @param bracketed      whether so much is unchecked that bounds were used instead of trying each outcome
  * @param beatenBy       id of a unit that suits at least as well for no more, and better or for less; null if none
  * @param concession     where nothing will do, or it is over the budget: the cheapest single thing to give up
+ * @param figures        what it lifts, mows, needs behind and weighs on a trailer, equipped as its plan says
  * @param reasons        what it comes to and why, one sentence each
  */
 public record UnitEntry(
@@ -77,6 +79,7 @@ public record UnitEntry(
         boolean bracketed,
         Optional<String> beatenBy,
         Optional<ConcessionEntry> concession,
+        List<FigureEntry> figures,
         List<String> reasons) {
     /**
      * Dollars; sales tax is in none of them.
@@ -228,7 +231,7 @@ public record UnitEntry(
     }
 
     /** The entry of a match. */
-    static UnitEntry of(Match match, Ranking ranking, Phrases phrases) {
+    static UnitEntry of(Match match, Ranking ranking, Phrases phrases, List<UnitFigure> figures) {
         Unit unit = match.unit();
         Optional<Finding.Feasible> can = Optional.of(match.finding())
                 .filter(Finding.Feasible.class::isInstance)
@@ -263,6 +266,7 @@ public record UnitEntry(
                 match.bracketed(),
                 ranking.beatenBy(match).map(other -> other.unit().id().value()),
                 ranking.whatIf().concession(match).map(concession -> ConcessionEntry.of(concession, phrases)),
+                figures.stream().map(FigureEntry::of).toList(),
                 UnitReasons.of(match, ranking, phrases));
     }
 
