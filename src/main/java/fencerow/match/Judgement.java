@@ -27,39 +27,26 @@ final class Judgement {
     private volatile @Nullable Finding finding;
     private volatile @Nullable List<Verify> verify;
 
-    /** A part with its place in the problem. */
-    private record Share(Split.Slice slice, Part part) {
-        /** Those of the requirements that are must-haves of the part, as it numbers them. */
-        private List<Integer> own(List<Integer> requirements) {
-            return requirements.stream()
-                    .map(requirement -> Arrays.binarySearch(slice.musts(), requirement))
-                    .filter(must -> must >= 0)
-                    .toList();
-        }
-    }
-
     /**
      * Judges one problem.
      *
      * @param assortment of any unit the problem stands for
-     * @param solved     parts already answered
+     * @param shares     its parts, in the order of their rows
      */
-    Judgement(Kind kind, Problem problem, Assortment assortment, Solved solved) {
+    Judgement(Kind kind, Problem problem, Assortment assortment, List<Share> shares) {
         this.kind = kind;
         this.assortment = assortment;
         this.problem = problem;
-        List<Share> found = new ArrayList<>();
+        this.shares = List.copyOf(shares);
         boolean can = true;
         boolean could = true;
         int missed = 0;
-        for (Split.Slice slice : Split.of(problem, kind.layout().links())) {
-            Part part = solved.of(slice.problem());
-            found.add(new Share(slice, part));
+        for (Share share : shares) {
+            Part part = share.part();
             can &= part.solution().isPresent();
             could &= part.isHopeful();
             missed += part.mustsAll() - part.mustsMet();
         }
-        this.shares = List.copyOf(found);
         this.feasible = can;
         this.hopeful = could && !can;
         int[] planned = can ? counts(solutions()) : new int[problem.setup().items().count()];

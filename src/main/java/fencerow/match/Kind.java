@@ -8,6 +8,7 @@ import fencerow.terms.Relation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -131,10 +132,23 @@ final class Kind {
 
     /** A unit of this kind as numbers, given its relevant facts. */
     Problem problem(int[] relevant) {
+        return problem(f -> layout.contribution(f, relevant[f], asked));
+    }
+
+    /**
+     * Any unit of this kind: what is known of each feature of the catalogue is one of the facts given, and nobody knows
+     * which. What cannot matter to this problem can matter to none of the units, and what has nothing to do with each
+     * other in it has not on any.
+     */
+    Problem anyOf(int[][] facts) {
+        return problem(f -> layout.contribution(f, facts[layout.features()[f]], asked));
+    }
+
+    private Problem problem(IntFunction<Contribution> adding) {
         long[] values = headroom.clone();
         List<Problem.Piece> pieces = new ArrayList<>();
-        for (int f = 0; f < relevant.length; f++) {
-            Contribution adds = layout.contribution(f, relevant[f], asked);
+        for (int f = 0; f < layout.features().length; f++) {
+            Contribution adds = adding.apply(f);
             adds.known().addTo(values);
             if (!adds.open().isEmpty()) {
                 pieces.add(new Problem.Piece(layout.features()[f], adds.open()));

@@ -256,6 +256,22 @@ final class Layout {
         return same.orElseGet(() -> contribution(raw.get(feature).get(fact), by));
     }
 
+    /** The same where it is not known which of several facts holds. */
+    Contribution contribution(int feature, int[] facts, long[] by) {
+        if (facts.length == 1) {
+            return contribution(feature, facts[0], by);
+        }
+        List<Sparse> states = new ArrayList<>();
+        for (int fact : facts) {
+            Contribution adds = contribution(feature, fact, by);
+            if (adds.open().isEmpty()) {
+                states.add(adds.known());
+            }
+            adds.open().forEach(open -> states.add(adds.known().plus(open)));
+        }
+        return Contribution.of(states);
+    }
+
     private Contribution contribution(List<Sparse> states, long[] by) {
         return Contribution.of(states.stream()
                 .map(state -> Sparse.at(state.places(), c -> term(c, state.at(c), by[c])))

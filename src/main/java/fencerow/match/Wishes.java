@@ -37,7 +37,7 @@ final class Wishes {
         long weightMet = 0;
         long weightAll = 0;
         List<Requirement> requirements = kind.layout().needs().requirements();
-        int[] inUse = inUse(standing);
+        int[] inUse = inUse(new int[planned.length]);
         for (int i = 0; i < requirements.size(); i++) {
             Requirement wish = requirements.get(i);
             if (wish.must()) {
@@ -53,7 +53,7 @@ final class Wishes {
         }
         List<Requirement> byPlan = new ArrayList<>();
         List<Requirement> unmet = new ArrayList<>();
-        int[] inUseThen = open.isEmpty() ? inUse : inUseWithPlan();
+        int[] inUseThen = open.isEmpty() ? inUse : inUse(planned);
         for (int wish : open) {
             (holds(wish, inUseThen) ? byPlan : unmet).add(requirements.get(wish));
         }
@@ -62,27 +62,15 @@ final class Wishes {
         return new Score(all - missed, all, percent, met, byPlan, unmet);
     }
 
-    /** For each item how many of those that cost nothing are of use, given the headroom of each row. */
-    private int[] inUse(long[] values) {
-        int[] counts = new int[setup.items().count()];
+    /** For each item how many are there: those bought, and those that cost nothing so far as what they need is met. */
+    private int[] inUse(int[] bought) {
+        int[] counts = bought.clone();
         for (int item : kind.free()) {
             boolean works = true;
             for (int need : kind.layout().links().needs()[item]) {
-                works &= values[need] >= 0;
+                works &= standing[need] + change(need, bought, false) >= 0;
             }
-            counts[item] = works ? kind.layout().items().get(item).max() : 0;
-        }
-        return counts;
-    }
-
-    private int[] inUseWithPlan() {
-        long[] values = standing.clone();
-        for (int row = 0; row < values.length; row++) {
-            values[row] += change(row, planned, false);
-        }
-        int[] counts = inUse(values);
-        for (int item = 0; item < counts.length; item++) {
-            counts[item] = Math.max(counts[item], planned[item]);
+            counts[item] = works ? kind.layout().items().get(item).max() : bought[item];
         }
         return counts;
     }
