@@ -100,6 +100,8 @@ final class Section {
             pieces.add(new Problem.Piece(piece.feature(), states));
         }
         var problem = new Problem(slice.problem().setup(), key.headroom(), pieces);
-        return solved.shares(problem, problem.signature(setupAsNumbers), links).stream().map(share -> share.in(slice)).toList();
+        return solved.shares(problem, problem.signature(setupAsNumbers), links).stream()
+                .map(share -> share.in(slice))
+                .toList();
     }
 }
