@@ -18,8 +18,6 @@ import picocli.CommandLine.Option;
 @Command(name = "match", mixinStandardHelpOptions = true,
         description = "Holds every tractor in stock against a shopper's answers, best first.")
 final class MatchCommand implements Callable<Integer> {
-    private static final int MOST_IN_TEXT = 20;
-
     private final FencerowCommand top;
 
     @Option(names = "--answers", paramLabel = "FILE", description = "The shopper's answers.")
@@ -34,8 +32,9 @@ final class MatchCommand implements Callable<Integer> {
     private long seed = 1;
 
     @Option(names = "--top", paramLabel = "N",
-            description = "Only the first N tractors. Default: 20, and all of them with --json.")
-    private Optional<Integer> most = Optional.empty();
+            description = "Only the first N tractors; how many there are is said. Default: ${DEFAULT-VALUE}.",
+            defaultValue = "20")
+    private int most;
 
     MatchCommand(FencerowCommand top) {
         this.top = top;
@@ -49,15 +48,14 @@ final class MatchCommand implements Callable<Integer> {
         if (simulated.isPresent()) {
             return simulate(simulated.get());
         }
-        int units = most.orElse(top.isJson() ? Integer.MAX_VALUE : MOST_IN_TEXT);
-        if (units < 1) {
-            throw new WrongUseException("--top " + units + " shows nothing; give 1 or more");
+        if (most < 1) {
+            throw new WrongUseException("--top " + most + " shows nothing; give 1 or more");
         }
         Premises premises = top.open();
         Visit visit = top.shopper(premises, answers.orElseThrow(), Optional.empty());
         Ranking ranking = premises.showroom().ranking(visit);
-        var document = MatchDocument.of(premises.showroom(), ranking, premises.phrases(), units);
-        top.print(document, () -> MatchText.of(ranking, document, premises.phrases(), units));
+        var document = MatchDocument.of(premises.showroom(), visit, ranking, premises.phrases(), most);
+        top.print(document, () -> MatchText.of(ranking, document, premises.phrases(), most));
         return FencerowCommand.FINE;
     }
 

@@ -11,6 +11,7 @@ import fencerow.terms.MachineClass;
 import fencerow.terms.StateId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -38,7 +39,7 @@ final class AttachmentReader {
             Amount mass = positive(map, "mass", Dimension.MASS);
             Amount width = positive(map, "width", Dimension.LENGTH);
             List<Effect> gives = effects.effects(map.list("gives"));
-            List<Demand> needs = effects.demands(map.list("needs"), state);
+            List<Demand> needs = effects.demands(map.list("needs"), state, Optional.of(mass));
             Set<ItemId> excludes = lists.items(map.list("excludes"));
             OptionalInt stopgap = map.findWhole("stopgap-hours", 1, HOURS_OF_A_YEAR);
             if (!map.has("does") && !map.has("gives")) {

@@ -16,6 +16,9 @@ import java.util.Set;
 
 /** Reads what things give and need. */
 final class EffectReader {
+    /** What keeps the front wheels loaded with the attachment raised; worked out per machine. */
+    private static final String STEERING_WEIGHT = "steering-weight";
+
     private final Ids ids;
     private final Capabilities capabilities;
 
@@ -46,6 +49,11 @@ final class EffectReader {
 
     /** A list of {@code name}, {@code {of, at-least}} or {@code {of, at-most}}; {@code own} where no state is named. */
     List<Demand> demands(List<YamlNode> nodes, StateId own) {
+        return demands(nodes, own, Optional.empty());
+    }
+
+    /** The same of something that has a mass: it may ask for {@code steering-weight}. */
+    List<Demand> demands(List<YamlNode> nodes, StateId own, Optional<Amount> mass) {
         List<Demand> demands = new ArrayList<>();
         for (YamlNode node : nodes) {
             if (node.isScalar()) {
@@ -56,15 +64,29 @@ final class EffectReader {
                 Optional<CapabilityId> of = map.need("of").flatMap(capabilities::read);
                 Optional<Relation> relation = relation(map);
                 if (of.isPresent() && relation.isPresent()) {
-                    Amount amount = map.amount(relation.get().id(), capabilities.dimension(of.get()));
-                    if (amount.si() < 0) {
-                        problems(map, relation.get()).error("less than nothing is asked for", "write 0 or more");
-                    }
-                    demands.add(new Demand(of.get(), relation.get(), Threshold.of(amount), state(map, own)));
+                    Threshold threshold = threshold(map, of.get(), relation.get(), mass);
+                    demands.add(new Demand(of.get(), relation.get(), threshold, state(map, own)));
                 }
             }
         }
         return demands;
+    }
+
+    private Threshold threshold(YamlMap map, CapabilityId of, Relation relation, Optional<Amount> mass) {
+        YamlNode node = problems(map, relation);
+        Dimension dimension = capabilities.dimension(of);
+        if (mass.isPresent() && node.isScalar() && node.text().equals(STEERING_WEIGHT)) {
+            if (dimension != Dimension.MASS) {
+                node.error("[" + of + "] is no mass, and [" + STEERING_WEIGHT + "] is one",
+                        "ask for a capability that is");
+            }
+            return new Threshold.SteeringWeight(mass.get());
+        }
+        Amount amount = map.amount(relation.id(), dimension);
+        if (amount.si() < 0) {
+            node.error("less than nothing is asked for", "write 0 or more");
+        }
+        return Threshold.of(amount);
     }
 
     private static YamlNode problems(YamlMap map, Relation relation) {

@@ -66,10 +66,11 @@ final class RuleReader {
             map.problems().error(map.placeOf(map.has("less") ? "less" : "plus"),
                     "a margin goes only with the shopper's answer", "delete it, or write answer as the amount");
         }
-        if (word.equals("counterweight")) {
+        if (word.equals("counterweight") || word.equals("payload")) {
             boolean fits = measures(node, of, dimension, Optional.of(Dimension.MASS))
                     && measures(node, of, Dimension.MASS, answered);
-            return fits ? Optional.of(new Rule.Level.Counterweight()) : Optional.empty();
+            Rule.Level level = word.equals("payload") ? new Rule.Level.Payload() : new Rule.Level.Counterweight();
+            return fits ? Optional.of(level) : Optional.empty();
         }
         if (word.equals("mowing-width")) {
             return measures(node, of, dimension, Optional.of(Dimension.LENGTH))

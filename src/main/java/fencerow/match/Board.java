@@ -18,8 +18,8 @@ import java.util.Optional;
 final class Board {
     private final Lot lot;
     private final Needs needs;
-    private final Solved solved;
     private final List<Kind> kinds;
+    private final List<List<Section>> sections = new ArrayList<>();
     private final Map<Key, Judgement> judgements = new HashMap<>();
 
     /** Units with equal keys come out alike. */
@@ -39,9 +39,11 @@ final class Board {
     Board(Lot lot, Needs needs, Solved solved) {
         this.lot = lot;
         this.needs = needs;
-        this.solved = solved;
         var layout = new Layout(lot, needs);
         this.kinds = lot.varieties().stream().map(variety -> new Kind(layout, variety)).toList();
+        for (int v = 0; v < kinds.size(); v++) {
+            sections.add(Section.of(kinds.get(v).anyOf(lot.seen(v)), layout.links(), solved));
+        }
     }
 
     /** Every unit held against the needs, in the lot's order. */
@@ -57,14 +59,19 @@ final class Board {
         Unit unit = lot.units().get(place);
         Kind kind = kinds.get(lot.varietyOf(place));
         var key = new Key(lot.varietyOf(place), kind.relevant(lot.facts(place)));
-        Judgement judgement = judgements.computeIfAbsent(key, each -> new Judgement(
-                kind,
-                kind.problem(each.facts()),
-                new Assortment(lot.index().catalogue(), unit, needs),
-                solved));
+        Judgement judgement = judgements.computeIfAbsent(key, each -> judgement(kind, each, unit));
         Verdict verdict = verdict(unit, judgement);
         var price = new ReadyPrice(unit.price(), lot.catchUp(place), judgement.plan().price());
         return new Match(unit, verdict, judgement, price, overBudget(price, verdict));
+    }
+
+    private Judgement judgement(Kind kind, Key key, Unit unit) {
+        Problem problem = kind.problem(key.facts());
+        return new Judgement(
+                kind,
+                problem,
+                new Assortment(lot.index().catalogue(), unit, needs),
+                Section.shares(sections.get(key.variety()), problem));
     }
 
     private static Verdict verdict(Unit unit, Judgement judgement) {

@@ -1,6 +1,5 @@
 package fencerow.match;
 
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -15,15 +14,23 @@ record Contribution(Sparse known, List<Sparse> open) {
         if (states.size() == 1) {
             return new Contribution(states.get(0), List.of());
         }
-        int[] places = states.stream()
-                .flatMapToInt(state -> Arrays.stream(state.places()))
-                .sorted()
-                .distinct()
-                .toArray();
-        Sparse least = Sparse.at(places, row -> states.stream().mapToLong(state -> state.at(row)).min().orElse(0));
+        Sparse all = states.get(0);
+        for (Sparse state : states.subList(1, states.size())) {
+            all = all.plus(state);
+        }
+        int[] places = all.places();
+        Sparse least = Sparse.at(places, row -> least(states, row));
         List<Sparse> open = states.stream()
                 .map(state -> Sparse.at(places, row -> state.at(row) - least.at(row)))
                 .toList();
         return new Contribution(least, open);
+    }
+
+    private static long least(List<Sparse> states, int row) {
+        long least = Long.MAX_VALUE;
+        for (Sparse state : states) {
+            least = Math.min(least, state.at(row));
+        }
+        return least;
     }
 }

@@ -6,6 +6,7 @@ import fencerow.stock.Item;
 import fencerow.terms.Amount;
 import fencerow.terms.Demand;
 import fencerow.terms.Effect;
+import fencerow.terms.ItemId;
 import fencerow.terms.Relation;
 import fencerow.terms.StateId;
 import fencerow.terms.Threshold;
@@ -20,12 +21,13 @@ import java.util.TreeSet;
 
 /**
  * What can help one shopper's must-haves on any unit: the items that give what is asked, directly or through what such
- * items need in turn, with the conditions those can break.
+ * items need in turn, with the conditions those can break; and items that cost nothing and meet a wish.
  *
  * @param items      places in the catalogue, rising
+ * @param forWishes  those of the items that help no must-have: they are never planned
  * @param conditions must-haves and wishes first, in the needs' order
  */
-record Helpful(List<Integer> items, List<Condition> conditions) {
+record Helpful(List<Integer> items, Set<Integer> forWishes, List<Condition> conditions) {
     /**
      * A demand with what it stands for.
      *
@@ -39,7 +41,8 @@ record Helpful(List<Integer> items, List<Condition> conditions) {
     }
 
     /** Follows the must-haves through the catalogue. */
-    static Helpful of(Index index, Needs needs) {
+    static Helpful of(Lot lot, Needs needs) {
+        Index index = lot.index();
         Set<Integer> found = new TreeSet<>();
         Set<Demand> limits = new LinkedHashSet<>();
         Set<Demand> seen = new HashSet<>();
@@ -60,8 +63,27 @@ record Helpful(List<Integer> items, List<Condition> conditions) {
                 }
             }
         }
+        Set<Integer> forWishes = freeForWishes(lot, needs);
+        forWishes.removeAll(found);
+        found.addAll(forWishes);
         List<Integer> items = List.copyOf(found);
-        return new Helpful(items, conditions(index, needs, items, limits));
+        return new Helpful(items, forWishes, conditions(index, needs, items, limits));
+    }
+
+    /** What the shopper has, or some unit comes with, and meets a wish. */
+    private static Set<Integer> freeForWishes(Lot lot, Needs needs) {
+        Set<Integer> free = new TreeSet<>();
+        for (Requirement wish : needs.wishes()) {
+            for (Demand demand : wish.demands()) {
+                for (int item : lot.index().givers(demand)) {
+                    ItemId id = lot.index().items().get(item).id();
+                    if (needs.owned().contains(id) || lot.bundled().contains(id)) {
+                        free.add(item);
+                    }
+                }
+            }
+        }
+        return free;
     }
 
     private static List<Condition> conditions(Index index, Needs needs, List<Integer> items, Set<Demand> limits) {

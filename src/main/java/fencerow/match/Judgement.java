@@ -27,43 +27,31 @@ final class Judgement {
     private volatile @Nullable Finding finding;
     private volatile @Nullable List<Verify> verify;
 
-    /** A part with its place in the problem. */
-    private record Share(Split.Slice slice, Part part) {
-        /** Those of the requirements that are must-haves of the part, as it numbers them. */
-        private List<Integer> own(List<Integer> requirements) {
-            return requirements.stream()
-                    .map(requirement -> Arrays.binarySearch(slice.musts(), requirement))
-                    .filter(must -> must >= 0)
-                    .toList();
-        }
-    }
-
     /**
      * Judges one problem.
      *
      * @param assortment of any unit the problem stands for
-     * @param solved     parts already answered
+     * @param shares     its parts, in the order of their rows
      */
-    Judgement(Kind kind, Problem problem, Assortment assortment, Solved solved) {
+    Judgement(Kind kind, Problem problem, Assortment assortment, List<Share> shares) {
         this.kind = kind;
         this.assortment = assortment;
         this.problem = problem;
-        List<Share> found = new ArrayList<>();
+        this.shares = List.copyOf(shares);
         boolean can = true;
         boolean could = true;
         int missed = 0;
-        for (Split.Slice slice : Split.of(problem, kind.layout().links())) {
-            Part part = solved.of(slice.problem());
-            found.add(new Share(slice, part));
+        for (Share share : shares) {
+            Part part = share.part();
             can &= part.solution().isPresent();
             could &= part.isHopeful();
             missed += part.mustsAll() - part.mustsMet();
         }
-        this.shares = List.copyOf(found);
         this.feasible = can;
         this.hopeful = could && !can;
-        this.plan = can ? plan(solutions()) : Plan.EMPTY;
-        this.score = Score.of(kind.layout(), problem, missed);
+        int[] planned = can ? counts(solutions()) : new int[problem.setup().items().count()];
+        this.plan = can ? plan(planned, solutions()) : Plan.EMPTY;
+        this.score = new Wishes(kind, problem, planned).score(missed);
     }
 
     /** Whether every must-have can be met, every unverified piece at its worst. */
@@ -122,25 +110,36 @@ final class Judgement {
             List<Integer> own = share.own(requirements);
             solutions.add(own.isEmpty() ? share.part().solution() : share.part().without(own));
         }
-        return solutions.stream().allMatch(Optional::isPresent) ? Optional.of(plan(solutions)) : Optional.empty();
+        return together(solutions);
+    }
+
+    /** The plan that the solutions of the shares come to; empty where one has none. */
+    private Optional<Plan> together(List<Optional<Solver.Solution>> solutions) {
+        return solutions.stream().allMatch(Optional::isPresent)
+                ? Optional.of(plan(counts(solutions), solutions))
+                : Optional.empty();
     }
 
     private List<Optional<Solver.Solution>> solutions() {
         return shares.stream().map(share -> share.part().solution()).toList();
     }
 
-    /** The plan that the solutions of the shares, all present, come to together. */
-    private Plan plan(List<Optional<Solver.Solution>> solutions) {
+    /** How many of each item the solutions of the shares, all present, come to together. */
+    private int[] counts(List<Optional<Solver.Solution>> solutions) {
         int[] counts = new int[problem.setup().items().count()];
-        int minutes = 0;
         for (int s = 0; s < shares.size(); s++) {
             Solver.Solution solution = solutions.get(s).orElseThrow();
             int[] places = shares.get(s).slice().items();
             for (int i = 0; i < places.length; i++) {
                 counts[places[i]] = solution.counts()[i];
             }
-            minutes += solution.minutes();
         }
+        return counts;
+    }
+
+    /** The plan of so many of each item. */
+    private Plan plan(int[] counts, List<Optional<Solver.Solution>> solutions) {
+        int minutes = solutions.stream().mapToInt(each -> each.orElseThrow().minutes()).sum();
         List<Plan.Line> lines = new ArrayList<>();
         for (int i = 0; i < counts.length; i++) {
             if (counts[i] > 0) {
@@ -165,7 +164,7 @@ final class Judgement {
             }
             solutions.add(share.part().withoutItems(forbidden));
         }
-        return solutions.stream().allMatch(Optional::isPresent) ? Optional.of(plan(solutions)) : Optional.empty();
+        return together(solutions);
     }
 
     /** Of several parts that cannot be met, the one asked for first is told. */

@@ -8,6 +8,8 @@ import fencerow.terms.Relation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /**
  * Units of one variety for one shopper: which items they can have, at what price, and what each state of each feature
@@ -22,6 +24,7 @@ final class Kind {
     private final long[] asked;
     private final long[] headroom;
     private final Setup setup;
+    private final int[] free;
 
     Kind(Layout layout, Variety variety) {
         this.layout = layout;
@@ -40,6 +43,9 @@ final class Kind {
             }
         }
         this.setup = new Setup(offered(), changed);
+        this.free = IntStream.range(0, layout.items().size())
+                .filter(item -> isFree(layout.items().get(item)))
+                .toArray();
     }
 
     /** How many of the feature there can be on this model. */
@@ -64,6 +70,9 @@ final class Kind {
         for (int i = 0; i < cents.length; i++) {
             Item item = layout.items().get(i);
             int place = layout.place(i);
+            if (layout.isForWishes(i)) {
+                continue;
+            }
             if (isFree(item)) {
                 most[i] = item.max();
             } else if (variety.has(place) && !Assortment.isStopgapForTooLong(item, layout.needs())) {
@@ -72,6 +81,11 @@ final class Kind {
             }
         }
         return new Setup.Items(cents, most, all.minutes(), all.excludes());
+    }
+
+    /** The items that the shopper has or that come with these units. */
+    int[] free() {
+        return free;
     }
 
     private boolean isFree(Item item) {
@@ -118,10 +132,23 @@ final class Kind {
 
     /** A unit of this kind as numbers, given its relevant facts. */
     Problem problem(int[] relevant) {
+        return problem(f -> layout.contribution(f, relevant[f], asked));
+    }
+
+    /**
+     * Any unit of this kind: what is known of each feature of the catalogue is one of the facts given, and nobody knows
+     * which. What cannot matter to this problem can matter to none of the units, and what has nothing to do with each
+     * other in it has not on any.
+     */
+    Problem anyOf(int[][] facts) {
+        return problem(f -> layout.contribution(f, facts[layout.features()[f]], asked));
+    }
+
+    private Problem problem(IntFunction<Contribution> adding) {
         long[] values = headroom.clone();
         List<Problem.Piece> pieces = new ArrayList<>();
-        for (int f = 0; f < relevant.length; f++) {
-            Contribution adds = layout.contribution(f, relevant[f], asked);
+        for (int f = 0; f < layout.features().length; f++) {
+            Contribution adds = adding.apply(f);
             adds.known().addTo(values);
             if (!adds.open().isEmpty()) {
                 pieces.add(new Problem.Piece(layout.features()[f], adds.open()));

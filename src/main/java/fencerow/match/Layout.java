@@ -29,6 +29,7 @@ final class Layout {
     private final int[] places;
     private final List<Item> items;
     private final List<Helpful.Condition> conditions;
+    private final boolean[] forWishes;
     private final boolean[] least;
     private final boolean[] max;
     private final boolean[] varies;
@@ -46,10 +47,14 @@ final class Layout {
     Layout(Lot lot, Needs needs) {
         this.index = lot.index();
         this.needs = needs;
-        Helpful helpful = Helpful.of(index, needs);
+        Helpful helpful = Helpful.of(lot, needs);
         this.places = helpful.items().stream().mapToInt(Integer::intValue).toArray();
         this.items = helpful.items().stream().map(index.items()::get).toList();
         this.conditions = helpful.conditions();
+        this.forWishes = new boolean[places.length];
+        for (int i = 0; i < forWishes.length; i++) {
+            forWishes[i] = helpful.forWishes().contains(places[i]);
+        }
         List<Demand> demands = conditions.stream().map(Helpful.Condition::demand).toList();
         int rows = 0;
         for (Requirement requirement : needs.requirements()) {
@@ -118,12 +123,10 @@ final class Layout {
     /** For each item what one piece comes to for the condition, in steps. */
     private Sparse raw(Helpful.Condition condition) {
         long[] all = new long[places.length];
-        if (condition.role() != Setup.Role.WISH) {
-            for (int place : index.itemsTouching(condition.demand().of())) {
-                int column = columnOf(place);
-                if (column >= 0) {
-                    all[column] = index.raw(place, condition.demand());
-                }
+        for (int place : index.itemsTouching(condition.demand().of())) {
+            int column = columnOf(place);
+            if (column >= 0) {
+                all[column] = index.raw(place, condition.demand());
             }
         }
         return Sparse.of(all);
@@ -178,6 +181,11 @@ final class Layout {
     /** The helpful items, in catalogue order. */
     List<Item> items() {
         return items;
+    }
+
+    /** Whether the item is there for wishes only, and never planned. */
+    boolean isForWishes(int item) {
+        return forWishes[item];
     }
 
     /** The item's place in the catalogue. */
@@ -246,6 +254,22 @@ final class Layout {
     Contribution contribution(int feature, int fact, long[] by) {
         Optional<Contribution> same = contributions.get(feature).get(fact);
         return same.orElseGet(() -> contribution(raw.get(feature).get(fact), by));
+    }
+
+    /** The same where it is not known which of several facts holds. */
+    Contribution contribution(int feature, int[] facts, long[] by) {
+        if (facts.length == 1) {
+            return contribution(feature, facts[0], by);
+        }
+        List<Sparse> states = new ArrayList<>();
+        for (int fact : facts) {
+            Contribution adds = contribution(feature, fact, by);
+            if (adds.open().isEmpty()) {
+                states.add(adds.known());
+            }
+            adds.open().forEach(open -> states.add(adds.known().plus(open)));
+        }
+        return Contribution.of(states);
     }
 
     private Contribution contribution(List<Sparse> states, long[] by) {

@@ -5,13 +5,18 @@ import fencerow.stock.Unit;
 import fencerow.terms.Effect;
 import fencerow.terms.Fact;
 import fencerow.terms.Feature;
+import fencerow.terms.ItemId;
 import fencerow.terms.PriceRange;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Units laid out for matching by all that does not depend on a shopper. Made once for the units; immutable; may be used
@@ -25,6 +30,8 @@ public final class Lot {
     private final List<List<List<List<Effect>>>> effects = new ArrayList<>();
     private final int[][] factsOf;
     private final List<PriceRange> catchUp = new ArrayList<>();
+    private final Set<ItemId> bundled = new HashSet<>();
+    private final List<int[][]> seen;
 
     Lot(Index index, Collection<Unit> units) {
         this.index = index;
@@ -34,6 +41,7 @@ public final class Lot {
         IdentityHashMap<Model, Integer> models = new IdentityHashMap<>();
         Map<Variety.Key, Integer> numbers = new HashMap<>();
         List<Map<Fact, Integer>> stateNumbers = new ArrayList<>();
+        List<BitSet[]> found = new ArrayList<>();
         for (int f = 0; f < index.features().size(); f++) {
             effects.add(new ArrayList<>());
             stateNumbers.add(new HashMap<>());
@@ -44,11 +52,19 @@ public final class Lot {
             var key = new Variety.Key(model, unit.condition(), unit.availability(), unit.bundled());
             varietyOf[u] = numbers.computeIfAbsent(key, each -> {
                 varieties.add(new Variety(index, unit));
+                found.add(Stream.generate(BitSet::new).limit(stateNumbers.size()).toArray(BitSet[]::new));
                 return varieties.size() - 1;
             });
             factsOf[u] = facts(unit, stateNumbers);
+            for (int f = 0; f < factsOf[u].length; f++) {
+                found.get(varietyOf[u])[f].set(factsOf[u][f]);
+            }
             catchUp.add(catchUp(unit));
+            bundled.addAll(unit.bundled());
         }
+        this.seen = found.stream()
+                .map(facts -> Stream.of(facts).map(each -> each.stream().toArray()).toArray(int[][]::new))
+                .toList();
     }
 
     private int[] facts(Unit unit, List<Map<Fact, Integer>> numbers) {
@@ -83,6 +99,16 @@ public final class Lot {
                         .findLater(note, unit.model().machineClass())
                         .stream())
                 .reduce(PriceRange.ZERO, PriceRange::plus);
+    }
+
+    /** For each feature of the catalogue the places of what is known of it on units of the variety, rising. */
+    int[][] seen(int variety) {
+        return seen.get(variety);
+    }
+
+    /** Items that come with some unit. */
+    Set<ItemId> bundled() {
+        return bundled;
     }
 
     Index index() {

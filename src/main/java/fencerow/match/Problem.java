@@ -22,17 +22,28 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
 
     /** Everything that decides the answer, as numbers: problems with equal signatures have equal answers. */
     Signature signature() {
-        return new Signature(this);
+        return signature(Signature.numbers(setup));
+    }
+
+    /**
+     * The same.
+     *
+     * @param ofSetup what {@link Signature#numbers} gives for its setup
+     */
+    Signature signature(long[] ofSetup) {
+        return new Signature(ofSetup, this);
     }
 
     /** Numbers compared one by one. */
     static final class Signature {
-        private final long[] numbers;
+        private final long[] ofSetup;
+        private final long[] own;
         private final int hash;
 
-        private Signature(Problem problem) {
-            this.numbers = numbers(problem);
-            this.hash = Arrays.hashCode(numbers);
+        private Signature(long[] ofSetup, Problem problem) {
+            this.ofSetup = ofSetup;
+            this.own = own(problem);
+            this.hash = 31 * Arrays.hashCode(ofSetup) + Arrays.hashCode(own);
         }
 
         private static int number(Setup.Role role) {
@@ -44,9 +55,10 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
             };
         }
 
-        private static long[] numbers(Problem problem) {
-            Setup.Items items = problem.setup().items();
-            var all = new Numbers(8 * (items.count() + 2 * problem.headroom().length));
+        /** A setup as numbers. */
+        static long[] numbers(Setup setup) {
+            Setup.Items items = setup.items();
+            var all = new Numbers(8 * (items.count() + 2 * setup.rows().size()));
             all.add(items.count());
             for (int i = 0; i < items.count(); i++) {
                 all.add(items.cents()[i]);
@@ -57,12 +69,22 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
                     all.add(other);
                 }
             }
-            for (int r = 0; r < problem.headroom().length; r++) {
-                Setup.Row row = problem.setup().rows().get(r);
-                all.add(problem.headroom()[r]);
+            for (int r = 0; r < setup.rows().size(); r++) {
+                Setup.Row row = setup.rows().get(r);
                 all.add(number(row.role()));
                 all.add(row.whose());
                 all.add(row.change());
+            }
+            return all.toArray();
+        }
+
+        private static long[] own(Problem problem) {
+            if (problem.pieces().isEmpty()) {
+                return problem.headroom();
+            }
+            var all = new Numbers(problem.headroom().length + 8 * problem.pieces().size());
+            for (long each : problem.headroom()) {
+                all.add(each);
             }
             for (int p = 0; p < problem.pieces().size(); p++) {
                 List<Sparse> states = problem.pieces().get(p).states();
@@ -76,7 +98,10 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
 
         @Override
         public boolean equals(Object other) {
-            return other instanceof Signature signature && Arrays.equals(numbers, signature.numbers);
+            return other instanceof Signature signature
+                    && hash == signature.hash
+                    && Arrays.equals(own, signature.own)
+                    && Arrays.equals(ofSetup, signature.ofSetup);
         }
 
         @Override

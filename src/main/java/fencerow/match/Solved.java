@@ -1,6 +1,7 @@
 package fencerow.match;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -10,19 +11,47 @@ import java.util.Map;
 final class Solved {
     private final Map<Problem.Signature, Part> before;
     private final Map<Problem.Signature, Part> now = new HashMap<>();
+    private final Map<Whole, List<Share>> wholesBefore;
+    private final Map<Whole, List<Share>> wholes = new HashMap<>();
 
-    private Solved(Map<Problem.Signature, Part> before) {
+    /** A problem told apart also by whose pieces it has. */
+    private record Whole(Problem.Signature signature, List<Integer> features) {}
+
+    private Solved(Map<Problem.Signature, Part> before, Map<Whole, List<Share>> wholesBefore) {
         this.before = before;
+        this.wholesBefore = wholesBefore;
     }
 
     /** Knows nothing yet. */
     static Solved nothing() {
-        return new Solved(Map.of());
+        return new Solved(Map.of(), Map.of());
     }
 
     /** Knows what was used last, and forgets what was used only before that. */
     Solved next() {
-        return new Solved(now);
+        return new Solved(now, wholes);
+    }
+
+    /**
+     * The parts of a problem, answered.
+     *
+     * @param signature of the problem
+     */
+    List<Share> shares(Problem problem, Problem.Signature signature, Links links) {
+        var whole = new Whole(
+                signature,
+                problem.pieces().stream().map(Problem.Piece::feature).toList());
+        List<Share> known = wholes.get(whole);
+        if (known == null) {
+            known = wholesBefore.get(whole);
+            if (known == null) {
+                known = Split.of(problem, links).stream()
+                        .map(slice -> new Share(slice, of(slice.problem())))
+                        .toList();
+            }
+            wholes.put(whole, known);
+        }
+        return known;
     }
 
     /** The answered part. */

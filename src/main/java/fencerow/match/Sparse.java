@@ -45,6 +45,22 @@ record Sparse(int[] places, long[] amounts) {
         return new Sparse(Arrays.copyOf(kept, size), Arrays.copyOf(amounts, size));
     }
 
+    /** Both together. */
+    Sparse plus(Sparse other) {
+        int[] at = new int[places.length + other.places.length];
+        long[] sums = new long[at.length];
+        int size = 0;
+        int k = 0;
+        int m = 0;
+        while (k < places.length || m < other.places.length) {
+            boolean mine = m == other.places.length || k < places.length && places[k] <= other.places[m];
+            boolean others = k == places.length || m < other.places.length && other.places[m] <= places[k];
+            at[size] = mine ? places[k] : other.places[m];
+            sums[size++] = (mine ? amounts[k++] : 0) + (others ? other.amounts[m++] : 0);
+        }
+        return new Sparse(Arrays.copyOf(at, size), Arrays.copyOf(sums, size));
+    }
+
     int size() {
         return places.length;
     }

@@ -222,7 +222,8 @@ final class Split {
         return pieces;
     }
 
-    private static Sparse within(int[] rows, Sparse state) {
+    /** The state in some rows, by their places among those. */
+    static Sparse within(int[] rows, Sparse state) {
         int[] places = new int[state.size()];
         long[] amounts = new long[state.size()];
         int size = 0;

@@ -175,6 +175,9 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
         if (level instanceof Rule.Level.Counterweight) {
             return given.map(Threshold.Counterweight::new);
         }
+        if (level instanceof Rule.Level.Payload) {
+            return given.map(Threshold.Payload::new);
+        }
         return amount(MOWN_AREA, answers)
                 .flatMap(area -> amount(MOW_TIME, answers).map(time -> new Threshold.MowingWidth(area, time)));
     }

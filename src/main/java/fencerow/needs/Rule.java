@@ -31,6 +31,9 @@ public record Rule(CapabilityId of, Relation relation, Level level, StateId in, 
         /** The weight behind that lifting the answer needs; worked out per machine. */
         record Counterweight() implements Level {}
 
+        /** The lift at the rated distance that lifts the answer at its own center; worked out per machine. */
+        record Payload() implements Level {}
+
         /** The cutting width that mows the answered area in the answered time. */
         record MowingWidth() implements Level {}
     }

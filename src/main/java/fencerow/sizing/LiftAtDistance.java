@@ -73,6 +73,16 @@ public final class LiftAtDistance {
     }
 
     /**
+     * The rating at the rated distance with which the same linkage lifts a load at another distance.
+     *
+     * @param center the load's center ahead of the pins
+     * @throws OutOfRangeException if the center is negative or above {@link #farthest}
+     */
+    public Mass ratingFor(Mass load, Length center) {
+        return new Mass(load.si() * (1 + fall * check(center)) / (1 + fall * rated));
+    }
+
+    /**
      * What remains for the load when other things are carried too. Not below zero.
      *
      * @param center  the load's center ahead of the pins

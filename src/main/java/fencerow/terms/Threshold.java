@@ -13,6 +13,20 @@ public sealed interface Threshold {
     record Counterweight(Amount load) implements Threshold {}
 
     /**
+     * The lift at the rated distance that this machine needs to lift a load at the load's own center.
+     *
+     * @param load at the loader
+     */
+    record Payload(Amount load) implements Threshold {}
+
+    /**
+     * The weight this machine needs ahead of its front axle to keep steering with a tool raised behind.
+     *
+     * @param tool on the hitch
+     */
+    record SteeringWeight(Amount tool) implements Threshold {}
+
+    /**
      * The cutting width that mows an area in a time.
      *
      * @param area to be mown each time

@@ -2,11 +2,13 @@ package fencerow.visit;
 
 import fencerow.checklist.ChecklistLine;
 import fencerow.checklist.LineNumber;
+import fencerow.match.Levels;
 import fencerow.needs.Answers;
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.stock.Attachment;
 import fencerow.stock.Catalogue;
+import fencerow.stock.Model;
 import fencerow.terms.Amount;
 import fencerow.terms.CapabilityId;
 import fencerow.terms.Demand;
@@ -26,6 +28,7 @@ import java.util.stream.Stream;
 /** Puts the shopper's own numbers to the lines of their list. */
 final class LineNumbers {
     private static final String BALLAST = "rear-ballast";
+    private static final CapabilityId LOADER_LIFT = CapabilityId.of(Figure.LOADER_LIFT);
 
     private final Needs needs;
     private final Catalogue catalogue;
@@ -46,7 +49,7 @@ final class LineNumbers {
 
     private Optional<LineNumber> find(LineNumber.Kind kind) {
         Optional<Spread<Amount>> amount = switch (kind) {
-            case LIFT -> fixed(kind, Relation.AT_LEAST).max(bySize()).map(Spread::exactly);
+            case LIFT -> lift();
             case HEIGHT, MASS, WIDTH -> fixed(kind, Relation.AT_MOST).min(bySize()).map(Spread::exactly);
             case PTO_POWER -> ptoPower();
             case BALLAST -> heaviest().flatMap(this::ballast);
@@ -56,6 +59,20 @@ final class LineNumbers {
 
     private static Comparator<Amount> bySize() {
         return Comparator.comparingDouble(Amount::si);
+    }
+
+    /** The rating that does on any of the showroom's models of the shopper's classes. */
+    private Optional<Spread<Amount>> lift() {
+        return needs.musts().stream()
+                .map(Requirement::demand)
+                .filter(demand -> demand.of().equals(LOADER_LIFT) && demand.relation() == Relation.AT_LEAST)
+                .flatMap(demand -> models().map(model -> Levels.on(model, demand.threshold())))
+                .max(bySize())
+                .map(Spread::exactly);
+    }
+
+    private Stream<Model> models() {
+        return catalogue.models().stream().filter(model -> classes.contains(model.machineClass()));
     }
 
     private Stream<Amount> fixed(LineNumber.Kind kind, Relation relation) {
@@ -80,8 +97,7 @@ final class LineNumbers {
     /** What the showroom's models of the shopper's classes need behind, from the least to the most. */
     private Optional<Spread<Amount>> ballast(Amount load) {
         List<Amount> all = workbook.find(BALLAST).stream()
-                .flatMap(sheet -> catalogue.models().stream()
-                        .filter(model -> classes.contains(model.machineClass()))
+                .flatMap(sheet -> models()
                         .map(model -> sheet.fill(Answers.NONE, Optional.of(model)))
                         .filter(filled -> filled.inputs().numbers().keySet().containsAll(
                                 UnitFigure.Kind.BALLAST.needed()))

@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Turns typed reasons, prices and lines into sentences. Screen, paper and command line all speak through this, so they
@@ -96,6 +97,12 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         Threshold threshold = requirement.demand().threshold();
         if (threshold instanceof Threshold.Counterweight counterweight) {
             return texts.get("requirement.counterweight", Map.of("name", name, "amount", amount(counterweight.load())));
+        }
+        if (threshold instanceof Threshold.Payload payload) {
+            return texts.get("requirement.payload", Map.of("name", name, "amount", amount(payload.load())));
+        }
+        if (threshold instanceof Threshold.SteeringWeight steering) {
+            return texts.get("requirement.steering-weight", Map.of("name", name, "amount", amount(steering.tool())));
         }
         if (threshold instanceof Threshold.MowingWidth mowing) {
             return texts.get("requirement.mowing-width", Map.of(
@@ -175,7 +182,8 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         if (!match.verdict().hasPlan()) {
             return texts.get("score.musts", Map.of("met", match.score().mustsMet(), "all", match.score().mustsAll()));
         }
-        boolean hasWishes = !match.score().met().isEmpty() || !match.score().unmet().isEmpty();
+        boolean hasWishes = Stream.of(match.score().met(), match.score().planned(), match.score().unmet())
+                .anyMatch(some -> !some.isEmpty());
         return hasWishes
                 ? texts.get("score.wishes", Map.of("percent", match.score().percent()))
                 : texts.get("score.no-wishes");

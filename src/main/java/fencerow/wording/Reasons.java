@@ -33,6 +33,7 @@ public record Reasons(Phrases phrases) {
             }
         }
         wishes("has-wishes", match.score().met()).ifPresent(reasons::add);
+        wishes("plans-wishes", match.score().planned()).ifPresent(reasons::add);
         if (match.verdict().hasPlan() && needs.budget().isPresent() && match.overBudget().isEmpty()) {
             reasons.add(say("within-budget", Map.of()));
         }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fencerow.backoffice.document.FigureEntry;
 import fencerow.backoffice.document.MatchDocument;
 import fencerow.backoffice.document.NeedEntry;
 import fencerow.backoffice.document.SimulationDocument;
@@ -44,7 +45,11 @@ class MatchCommandTest {
     @BeforeAll
     static void readAndRun() {
         content = Run.shipped();
-        SHOPPERS.forEach(shopper -> RUNS.put(shopper, Run.of("match", "--answers", Run.answers(shopper), "--json")));
+        SHOPPERS.forEach(shopper -> RUNS.put(shopper, all(shopper)));
+    }
+
+    private static Run all(String shopper) {
+        return Run.of("match", "--answers", Run.answers(shopper), "--json", "--top", "1000");
     }
 
     private static MatchDocument document(String shopper) {
@@ -189,8 +194,9 @@ class MatchCommandTest {
         assertEquals("m", door.unit());
         NeedEntry lift = needs.get("loader-lift loader-work");
         assertEquals("at-least", lift.kind());
+        assertEquals(Optional.empty(), lift.amount());
         // 900 lb; the pound is 0.45359237 kg (the same agreement), written to nine digits.
-        assertEquals(new BigDecimal("408.233133"), lift.amount().orElseThrow());
+        assertEquals(new BigDecimal("408.233133"), lift.from().get(0).amount());
         NeedEntry weight = needs.get("hitch-weight loader-work");
         assertEquals(Optional.empty(), weight.amount());
         assertEquals("load", weight.from().get(0).what());
@@ -200,7 +206,7 @@ class MatchCommandTest {
     void theSameComesOutEveryTime() {
         assertEquals(
                 RUNS.get("long-drive").out(),
-                Run.of("match", "--answers", Run.answers("long-drive"), "--json").out());
+                all("long-drive").out());
     }
 
     @Test
@@ -211,6 +217,11 @@ class MatchCommandTest {
 
         assertEquals(document("long-drive").units().subList(0, 3), few.units());
         assertEquals(content.showroom().units().size(), few.unitsAll());
+        MatchDocument usual = Run.of("match", "--json", "--answers", Run.answers("long-drive"))
+                .fine()
+                .document(MatchDocument.class);
+        assertEquals(document("long-drive").units().subList(0, 20), usual.units());
+        assertEquals(content.showroom().units().size(), usual.unitsAll());
     }
 
     @Test
@@ -264,5 +275,37 @@ class MatchCommandTest {
         assertTrue(noAnswers.err().contains("--answers"), noAnswers.err());
         Run none = Run.of("match", "--answers", Run.answers("long-drive"), "--top", "0");
         assertTrue(none.failed(FencerowCommand.WRONG_USE).err().contains("--top 0"), none.err());
+    }
+
+    @ParameterizedTest
+    @FieldSource("SHOPPERS")
+    void everyUnitCarriesItsFiguresOrSaysWhatTheyLack(String shopper) {
+        for (UnitEntry unit : document(shopper).units()) {
+            assertEquals(
+                    List.of("lifts", "mows", "ballast", "hauls"),
+                    unit.figures().stream().map(FigureEntry::what).toList(),
+                    unit.id());
+            for (FigureEntry figure : unit.figures()) {
+                assertTrue(figure.low().isPresent() != figure.missing().isPresent(), unit.id() + " " + figure);
+                assertEquals(figure.low().isPresent(), figure.high().isPresent(), unit.id() + " " + figure);
+            }
+        }
+    }
+
+    /** The loader's share of the work is met by the same calculation that the figure comes from. */
+    @Test
+    void unitThatCanBeMadeReadyLiftsTheHeaviestLoadAtItsCenter() {
+        BigDecimal load = document("small-farm").needs().stream()
+                .flatMap(need -> need.from().stream())
+                .filter(from -> from.what().equals("load"))
+                .map(NeedEntry.Source::amount)
+                .findFirst()
+                .orElseThrow();
+        List<UnitEntry> ready = document("small-farm").units().stream().filter(MatchCommandTest::hasPlan).toList();
+        assertFalse(ready.isEmpty());
+        for (UnitEntry unit : ready) {
+            FigureEntry lifts = unit.figures().get(0);
+            assertTrue(lifts.high().orElseThrow().compareTo(load) >= 0, unit.id() + " lifts " + lifts);
+        }
     }
 }

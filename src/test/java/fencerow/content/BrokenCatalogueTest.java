@@ -54,6 +54,7 @@ class BrokenCatalogueTest {
                 broken(ATTACHMENTS, "width: 60 in", "width: -60 in", "less than nothing"),
                 broken(ATTACHMENTS, "at-least: 18 hp", "at-least: 18 lb", "unit of mass"),
                 broken(ATTACHMENTS, "- {of: pto-power, at-least: 18 hp}", "- pto-power", "needs an amount"),
+                broken(ATTACHMENTS, "at-least: 18 hp", "at-least: steering-weight", "[pto-power] is no mass"),
                 broken(ATTACHMENTS, "in: [loader-work]}]\n  needs", "in: [loader-wurk]}]\n  needs",
                         "no working state [loader-wurk]").at("loader-wurk"),
                 broken(JOBS, "cautions: [loader]", "cautions: [louder]", "did you mean [loader]?"),

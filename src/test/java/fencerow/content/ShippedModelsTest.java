@@ -3,14 +3,18 @@ package fencerow.content;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fencerow.stock.Attachment;
+import fencerow.stock.Catalogue;
+import fencerow.stock.Item;
 import fencerow.stock.Model;
+import fencerow.terms.CapabilityId;
 import fencerow.terms.Figure;
 import fencerow.terms.MachineClass;
+import fencerow.terms.Threshold;
 import fencerow.terms.UnitOfMeasure;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,13 +28,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ShippedModelsTest {
     private List<Model> models = List.of();
+    private List<Item> items = List.of();
 
     @BeforeAll
     void read() {
-        Collection<Model> all = TinyContent.good(new ContentReader()
+        Catalogue catalogue = TinyContent.good(new ContentReader()
                         .read(Path.of("content"), Path.of("kiosk-config"), Optional.empty()))
-                .showroom().catalogue().models();
-        models = List.copyOf(all);
+                .showroom().catalogue();
+        models = List.copyOf(catalogue.models());
+        items = List.copyOf(catalogue.items());
         assertTrue(models.size() >= 20, () -> "only " + models.size() + " models");
     }
 
@@ -144,5 +150,19 @@ class ShippedModelsTest {
             }
         }
         assertEquals(List.of(), wrong);
+    }
+
+    /** A fifth of the bare tractor stays on the front axle, whatever the hitch lifts: implement makers' manuals. */
+    @Test
+    void everyToolThatTheHitchLiftsAsksForWeightOnTheSteeringAxle() {
+        var hitchLift = CapabilityId.of(Figure.HITCH_LIFT);
+        for (Item item : items) {
+            boolean lifted = item instanceof Attachment tool
+                    && tool.state().value().equals("rear-tool-on")
+                    && tool.needs().stream().anyMatch(need -> need.of().equals(hitchLift));
+            boolean asks = item.needs().stream()
+                    .anyMatch(need -> need.threshold() instanceof Threshold.SteeringWeight);
+            assertEquals(lifted, asks, item.id().value());
+        }
     }
 }

@@ -94,7 +94,12 @@ class MatchLawsTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void planAppliedToTheUnitMakesItReadyAtNoFurtherPrice(long seed) {
-        forEachCase(seed, (each, where) -> match(each, each.unit(), each.needs()).findPlan().ifPresent(plan -> {
+        forEachCase(seed, (each, where) -> {
+            Match before = match(each, each.unit(), each.needs());
+            if (before.findPlan().isEmpty()) {
+                return;
+            }
+            Plan plan = before.findPlan().get();
             Map<FeatureId, Fact> facts = new HashMap<>(each.unit().facts());
             Set<ItemId> bundled = new HashSet<>();
             for (Plan.Line line : plan.lines()) {
@@ -104,9 +109,11 @@ class MatchLawsTest {
                     bundled.add(line.item());
                 }
             }
-            assertEquals(
-                    Verdict.READY, match(each, with(each.unit(), facts, bundled), each.needs()).verdict(), where);
-        }));
+            Match after = match(each, with(each.unit(), facts, bundled), each.needs());
+            assertEquals(Verdict.READY, after.verdict(), where);
+            assertTrue(after.score().met().containsAll(before.score().met()), where);
+            assertTrue(after.score().met().containsAll(before.score().planned()), where);
+        });
     }
 
     private static List<FeatureId> featuresGiven(AddOn addOn) {

@@ -65,7 +65,9 @@ class UnitFigureTest {
     @Test
     void linesCarryTheShoppersOwnNumbersAndOthersCarryNone() {
         Ranking ranking = SHOWROOM.ranking(PALLETS);
-        assertEquals(Mass.ofPounds(900).si(), number(PALLETS, ranking, "loader-lift-point").orElseThrow(), 1e-6);
+        // Rated 500 mm ahead, asked for at 24 in: loaders that lose a quarter to 500 mm lose 5 to 6 % more to there.
+        double more = number(PALLETS, ranking, "loader-lift-point").orElseThrow() / Mass.ofPounds(900).si();
+        assertTrue(more > 1.05 && more < 1.06, () -> "the line asks for " + more + " times the load");
         double door = Length.ofFeet(9).si() - Length.ofInches(2).si();
         assertEquals(door, number(PALLETS, ranking, "height-measured").orElseThrow(), 1e-6);
         assertEquals(Mass.ofPounds(5000).si(), number(PALLETS, ranking, "haul-limits").orElseThrow(), 1e-6);

@@ -9,6 +9,7 @@ import fencerow.needs.Requirement;
 import fencerow.terms.JobId;
 import fencerow.terms.PriceRange;
 import fencerow.visit.Showroom;
+import fencerow.visit.Visit;
 import fencerow.wording.Phrases;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -119,11 +120,11 @@ public record MatchDocument(
     }
 
     /**
-     * Writes down a ranking.
+     * Writes down the ranking of a visit.
      *
      * @param most the most units to write down
      */
-    public static MatchDocument of(Showroom showroom, Ranking ranking, Phrases phrases, int most) {
+    public static MatchDocument of(Showroom showroom, Visit visit, Ranking ranking, Phrases phrases, int most) {
         Needs needs = ranking.needs();
         List<Match> shown = ranking.matches().stream().limit(most).toList();
         List<Job> jobs = jobs(showroom, needs);
@@ -133,7 +134,9 @@ public record MatchDocument(
                         .map(requirement -> NeedEntry.of(requirement, showroom.catalogue(), phrases))
                         .toList(),
                 needs.budget().map(Numbers::dollars),
-                shown.stream().map(match -> UnitEntry.of(match, ranking, phrases)).toList(),
+                shown.stream()
+                        .map(match -> UnitEntry.of(match, ranking, phrases, showroom.figures(visit, match)))
+                        .toList(),
                 ranking.matches().size(),
                 ranking.whatIf().changes().stream()
                         .map(change -> ChangeEntry.of(change, phrases))

@@ -45,7 +45,8 @@ public record NeedEntry(
     /**
      * One amount that a needed amount is worked out from.
      *
-     * @param what   {@code load} at the bucket, {@code area} to be mown, or {@code time} to mow it in
+     * @param what   {@code load} at the loader, {@code tool} on the hitch, {@code area} to be mown, or {@code time} to
+     *               mow it in
      * @param amount how much
      * @param unit   an SI symbol
      */
@@ -66,6 +67,12 @@ public record NeedEntry(
             dimension = fixed.amount().dimension();
         } else if (threshold instanceof Threshold.Counterweight counterweight) {
             from = List.of(Source.of("load", counterweight.load()));
+            dimension = Dimension.MASS;
+        } else if (threshold instanceof Threshold.Payload payload) {
+            from = List.of(Source.of("load", payload.load()));
+            dimension = Dimension.MASS;
+        } else if (threshold instanceof Threshold.SteeringWeight steering) {
+            from = List.of(Source.of("tool", steering.tool()));
             dimension = Dimension.MASS;
         } else {
             var mowing = (Threshold.MowingWidth) threshold;

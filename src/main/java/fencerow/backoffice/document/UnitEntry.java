@@ -12,6 +12,7 @@ import fencerow.stock.Unit;
 import fencerow.terms.ItemId;
 import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
+import fencerow.visit.UnitFigure;
 import fencerow.wording.Phrases;
 import java.math.BigDecimal;
 import java.util.List;
@@ -35,7 +36,8 @@ import java.util.OptionalInt;
  * @param score          0 to 100: the weighted share of wishes met as the unit stands; 100 where nothing is wished for
  * @param mustsMet       must-haves that can be met together
  * @param mustsAll       must-haves in all
- * @param wishesMet      ids of the wishes met as the unit stands
+ * @param wishesMet      ids of the wishes met as the unit stands, with what comes with it and what the shopper has
+ * @param wishesPlanned  ids of those that what its plan adds meets too; not counted in the score
  * @param wishesUnmet    ids of the other wishes
  * @param price          what it costs
  * @param plan           what to fit and buy, cheapest; empty where nothing is needed or nothing will do
@@ -47,6 +49,7 @@ import java.util.OptionalInt;
  * @param bracketed      whether so much is unchecked that bounds were used instead of trying each outcome
  * @param beatenBy       id of a unit that suits at least as well for no more, and better or for less; null if none
  * @param concession     where nothing will do, or it is over the budget: the cheapest single thing to give up
+ * @param figures        what it lifts, mows, needs behind and weighs on a trailer, equipped as its plan says
  * @param reasons        what it comes to and why, one sentence each
  */
 public record UnitEntry(
@@ -64,6 +67,7 @@ public record UnitEntry(
         int mustsMet,
         int mustsAll,
         List<String> wishesMet,
+        List<String> wishesPlanned,
         List<String> wishesUnmet,
         Price price,
         List<PlanLine> plan,
@@ -75,6 +79,7 @@ public record UnitEntry(
         boolean bracketed,
         Optional<String> beatenBy,
         Optional<ConcessionEntry> concession,
+        List<FigureEntry> figures,
         List<String> reasons) {
     /**
      * Dollars; sales tax is in none of them.
@@ -226,7 +231,7 @@ public record UnitEntry(
     }
 
     /** The entry of a match. */
-    static UnitEntry of(Match match, Ranking ranking, Phrases phrases) {
+    static UnitEntry of(Match match, Ranking ranking, Phrases phrases, List<UnitFigure> figures) {
         Unit unit = match.unit();
         Optional<Finding.Feasible> can = Optional.of(match.finding())
                 .filter(Finding.Feasible.class::isInstance)
@@ -249,6 +254,7 @@ public record UnitEntry(
                 match.score().mustsMet(),
                 match.score().mustsAll(),
                 ids(match.score().met()),
+                ids(match.score().planned()),
                 ids(match.score().unmet()),
                 Price.of(match),
                 can.map(Finding.Feasible::best).map(PlanLine::of).orElse(List.of()),
@@ -260,6 +266,7 @@ public record UnitEntry(
                 match.bracketed(),
                 ranking.beatenBy(match).map(other -> other.unit().id().value()),
                 ranking.whatIf().concession(match).map(concession -> ConcessionEntry.of(concession, phrases)),
+                figures.stream().map(FigureEntry::of).toList(),
                 UnitReasons.of(match, ranking, phrases));
     }
 

@@ -5,6 +5,7 @@ import fencerow.kiosk.kit.Sign;
 import fencerow.kiosk.matching.MatchWords;
 import fencerow.match.Match;
 import fencerow.match.Ranking;
+import fencerow.match.Score;
 import fencerow.needs.Requirement;
 import fencerow.stock.Unit;
 import fencerow.terms.Feature;
@@ -114,11 +115,18 @@ public final class CompareInteractor {
                 .map(phrases::concession)
                 .orElseGet(() -> texts.get("concession.none")))));
         for (Requirement wish : ranking.needs().wishes()) {
-            rows.add(row(phrases.requirement(wish), matches, match -> match.score().met().contains(wish)
-                    ? new CompareModel.Cell(Optional.of(Sign.Kind.YES), texts.get("standing.there"))
-                    : new CompareModel.Cell(Optional.of(Sign.Kind.NO), texts.get("standing.missing"))));
+            rows.add(row(phrases.requirement(wish), matches, match -> wish(wish, match.score())));
         }
         return rows.stream().distinct().toList();
+    }
+
+    private CompareModel.Cell wish(Requirement wish, Score score) {
+        if (score.met().contains(wish)) {
+            return new CompareModel.Cell(Optional.of(Sign.Kind.YES), texts.get("standing.there"));
+        }
+        return score.planned().contains(wish)
+                ? new CompareModel.Cell(Optional.of(Sign.Kind.EXTRA), texts.get("standing.with-plan"))
+                : new CompareModel.Cell(Optional.of(Sign.Kind.NO), texts.get("standing.missing"));
     }
 
     private List<CompareModel.Row> machine(List<Match> matches) {
