@@ -209,7 +209,7 @@ final class KioskWiring implements KioskLauncher {
                 new KioskPrinter(shop, settings.paper(), dataFolder.apply(folders.config()), clock),
                 content.version(),
                 problems,
-                stock.orElseThrow().join()::ended,
+                stock.orElseThrow().join(),
                 comeBack(settings));
     }
 

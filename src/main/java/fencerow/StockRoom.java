@@ -5,6 +5,7 @@ import fencerow.content.StockFile;
 import fencerow.content.UnitReader;
 import fencerow.desk.ComeBackBook;
 import fencerow.desk.Counter;
+import fencerow.desk.Counts;
 import fencerow.desk.NotKeptException;
 import fencerow.desk.StaffLock;
 import fencerow.desk.StockBook;
@@ -38,7 +39,7 @@ import java.util.Optional;
  * The units to show: those of the stock book, into which the showroom's stock list is taken at first and whenever it
  * has changed. Without a database, the stock list alone.
  */
-final class StockRoom implements AutoCloseable {
+final class StockRoom implements Counts, AutoCloseable {
     private static final System.Logger LOG = System.getLogger(StockRoom.class.getName());
     private static final int RECENT_MONTHS = 3;
     private static final String LAST_TAKEN = "stock-list";
@@ -162,13 +163,23 @@ final class StockRoom implements AutoCloseable {
         }
     }
 
-    /** A visit ended. Counts that cannot be kept now are kept with those of the next visits. */
-    void ended(Tally visit) {
+    @Override
+    public void ended(Tally visit) {
         try {
             visits.ifPresent(book -> book.ended(visit));
         } catch (NotKeptException e) {
             LOG.log(System.Logger.Level.WARNING, "Counts of visits could not be written yet", e);
         }
+    }
+
+    @Override
+    public Tally sum(LocalDate from, LocalDate to) {
+        return store.map(open -> open.journal().sum(from, to)).orElse(Tally.NONE);
+    }
+
+    @Override
+    public LocalDate today() {
+        return LocalDate.now(clock);
     }
 
     /** The state that a look would find now, without looking at any unit: what was changed, and which day it is. */

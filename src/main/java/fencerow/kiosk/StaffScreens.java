@@ -5,6 +5,7 @@ import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.office.OfficeController;
+import fencerow.kiosk.report.ReportController;
 import fencerow.kiosk.staff.StaffController;
 import fencerow.kiosk.stockadd.StockAddController;
 import fencerow.kiosk.stockchanges.StockChangesController;
@@ -19,6 +20,9 @@ final class StaffScreens {
     static Screen make(Place.ForStaff place, Frame frame) {
         if (!frame.doors().lock().isOpen()) {
             return new StaffController(frame, place);
+        }
+        if (place instanceof Place.StaffReport report) {
+            return new ReportController(frame, report);
         }
         return frame.premises().desk()
                 .map(desk -> atTheDesk(place, frame, desk))

@@ -4,6 +4,7 @@ import fencerow.backoffice.Finders;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.content.Reading;
+import fencerow.desk.Counts;
 import fencerow.desk.Settings;
 import fencerow.desk.Settings.PaperSettings;
 import fencerow.desk.StockDesk;
@@ -56,7 +57,7 @@ public final class Rooms {
 
     private static Premises with(Premises room, Settings settings, ListPrinter printer) {
         return new Premises(room.showroom(), room.texts(), room.libraries(), settings, room.search(), printer,
-                room.contentVersion(), room.problems(), room.journal(), room.comeBack(), room.desk(),
+                room.contentVersion(), room.problems(), room.counts(), room.comeBack(), room.desk(),
                 room.pictures());
     }
 
@@ -67,7 +68,7 @@ public final class Rooms {
             Content content = good.content().withPseudoLocale();
             return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
                     Finders.of(content)::find, new ScriptedPrinter(new PrintOutcome.Printed()),
-                    content.version(), List.of(), ended -> { }, Optional.of(new ScriptedComeBack()),
+                    content.version(), List.of(), new ScriptedCounts(), Optional.of(new ScriptedComeBack()),
                     Optional.of(new StockDesk(MemoryBook.demo(content), content.units().form(),
                             Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC))),
                     UnitPictures.NONE);

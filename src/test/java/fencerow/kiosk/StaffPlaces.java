@@ -28,7 +28,9 @@ final class StaffPlaces {
                 at("staff-add-id", StaffAdd.FIRST),
                 at("staff-add-model", new StaffAdd(StaffAdd.Step.MODEL, "n-900", "", "new", "")),
                 at("staff-add-price", new StaffAdd(StaffAdd.Step.PRICE, "n-900", "nettle-19", "new", "17500")),
-                at("staff-changes", new Place.StaffChanges(0)));
+                at("staff-changes", new Place.StaffChanges(0)),
+                at("staff-report", Place.StaffReport.FIRST),
+                at("staff-report-end", new Place.StaffReport(Place.StaffReport.Period.YEAR, 1)));
     }
 
     private static WalkPlace at(String name, Place place) {

@@ -39,7 +39,6 @@ public final class Frame implements Sayings {
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
     private Optional<Outlook> last = Optional.empty();
     private final StackPane root = new StackPane();
-    private Subscription followed = Subscription.EMPTY;
     private final Furniture furniture;
     private final Overlays overlays;
     final ReadAloud aloud;
@@ -47,7 +46,7 @@ public final class Frame implements Sayings {
     private long seed;
     private Scale scale = new Scale(1, TextSize.NORMAL);
     private Trail trail = Trail.startingAt(new Place.Attract());
-    private Optional<Screen> screen = Optional.empty();
+    private final OnShow onShow = new OnShow();
     private Subscription inScene = Subscription.EMPTY;
 
     /** Furnishes a frame; {@link #show} puts it into a scene. */
@@ -75,14 +74,13 @@ public final class Frame implements Sayings {
     /** Takes over the scene and shows what passers-by see. */
     public void show(Scene scene) {
         scene.setRoot(root);
-        inScene = Subscription.combine(
-                scene.widthProperty().subscribe(this::resized), scene.heightProperty().subscribe(this::resized));
+        inScene = Look.whenResized(scene, () -> change(comfort));
         startOver(new Place.Attract());
     }
 
     /** Lets go of the scene and drops all work; the frame is of no use any more. */
     public void leave() {
-        screen.ifPresent(Screen::left);
+        onShow.leave();
         backRoom.endVisit();
         inScene.unsubscribe();
     }
@@ -163,12 +161,12 @@ public final class Frame implements Sayings {
 
     /** Tells of a value now and whenever it changes, as long as the present screen is shown. */
     public <T> void follow(ObservableValue<T> value, Consumer<T> told) {
-        followed = followed.and(value.subscribe(told));
+        onShow.follow(value, told);
     }
 
     /** Goes on; "back" will lead to where the shopper is now. */
     public void go(Place place) {
-        Place left = screen.map(Screen::place).orElse(trail.here());
+        Place left = onShow.place(trail.here());
         boolean fresh = left instanceof Place.Attract || place instanceof Place.Home;
         open(fresh ? Trail.startingAt(place) : trail.onward(left, place));
     }
@@ -217,6 +215,7 @@ public final class Frame implements Sayings {
     /** Ends the visit: everything is forgotten, and the place is shown as to the first shopper of the day. */
     public void startOver(Place place) {
         aloud.visitEnded();
+        onShow.leave();
         backRoom.endVisit();
         register.ended(premises, visit.get());
         overlays.clear();
@@ -233,11 +232,11 @@ public final class Frame implements Sayings {
 
     /** Shows everything another way, the shopper staying where they are. */
     public void change(Comfort next) {
-        Trail again = trail.instead(screen.map(Screen::place).orElse(trail.here()));
+        Trail again = trail.instead(onShow.place(trail.here()));
         comfort = next;
         overlays.clear();
         scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
-        open(again);
+        draw(again);
     }
 
     /** Takes newer premises: at once if nobody is here, else for the next visit. */
@@ -272,27 +271,22 @@ public final class Frame implements Sayings {
 
     /** Something went wrong that no screen could deal with: written down without a shopper's words, ends the visit. */
     public void failed(Throwable failure) {
-        Failures.log(failure);
+        register.failed(failure);
         startOver(new Place.Attract());
         doors.failed().run();
     }
 
-    private void resized() {
-        if (Look.isSized(root.getScene())) {
-            change(comfort);
-        }
+    private void open(Trail next) {
+        register.stay().shown(next.here());
+        draw(next);
     }
 
-    private void open(Trail next) {
-        screen.ifPresent(Screen::left);
-        followed.unsubscribe();
-        followed = Subscription.EMPTY;
-        screen = Optional.empty();
+    private void draw(Trail next) {
+        onShow.leave();
         overlays.lift();
         trail = next;
-        register.stay().shown(next.here());
         Screen made = maker.make(doors.passing(next.here()), this);
-        screen = Optional.of(made);
+        onShow.take(made);
         idle.shown(doors.lock().isOpen(), made.words());
         furniture.show(made);
         aloud.shown(made);

@@ -261,6 +261,15 @@ public sealed interface Place {
         public enum Step { ID, MODEL, PRICE }
     }
 
+    /** What the visits of a period tell. */
+    record StaffReport(Period period, double scroll) implements ForStaff {
+        /** Of this month so far. */
+        public static final StaffReport FIRST = new StaffReport(Period.THIS_MONTH, 0);
+
+        /** Up to today, but for the last month. */
+        public enum Period { THIS_MONTH, LAST_MONTH, YEAR }
+    }
+
     /** What was changed of late. */
     record StaffChanges(double scroll) implements ForStaff {}
 }

@@ -1,8 +1,8 @@
 package fencerow.kiosk.frame;
 
+import fencerow.desk.Counts;
 import fencerow.desk.Settings;
 import fencerow.desk.StockDesk;
-import fencerow.desk.Tally;
 import fencerow.explainers.Library;
 import fencerow.visit.Showroom;
 import fencerow.wording.Texts;
@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param printer        of lists
  * @param contentVersion printed on lists and shown to staff
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
- * @param journal        gets what a visit came to when it has ended
+ * @param counts         get what a visit came to when it has ended, and are what staff see
  * @param comeBack       keeps visits for who wants to come back; empty where that is not offered
  * @param desk           where staff change the stock; empty where there is no database
  * @param pictures       photographs of units
@@ -38,7 +37,7 @@ public record Premises(
         ListPrinter printer,
         String contentVersion,
         List<String> problems,
-        Consumer<Tally> journal,
+        Counts counts,
         Optional<ComeBack> comeBack,
         Optional<StockDesk> desk,
         UnitPictures pictures) {
@@ -52,9 +51,9 @@ public record Premises(
             ListPrinter printer,
             String contentVersion,
             List<String> problems,
-            Consumer<Tally> journal,
+            Counts counts,
             Optional<ComeBack> comeBack) {
-        this(showroom, texts, libraries, settings, search, printer, contentVersion, problems, journal, comeBack,
+        this(showroom, texts, libraries, settings, search, printer, contentVersion, problems, counts, comeBack,
                 Optional.empty(), UnitPictures.NONE);
     }
 
@@ -74,23 +73,24 @@ public record Premises(
     /** The same, with newer content that is therefore not shown being wrong in these ways. */
     public Premises withProblems(List<String> others) {
         return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others,
-                journal, comeBack, desk, pictures);
+                counts, comeBack, desk, pictures);
     }
 
     /** The same with another stock, which may have problems of its own, and with where staff change it. */
     public Premises with(Showroom now, List<String> more, Optional<StockDesk> where, UnitPictures photographs) {
         List<String> all = new ArrayList<>(problems);
         all.addAll(more);
-        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, journal, comeBack,
+        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, counts, comeBack,
                 where, photographs);
     }
 
     /** The same with another printer and search. */
     public Premises over(ListPrinter other, Search another) {
-        return new Premises(showroom, texts, libraries, settings, another, other, contentVersion, problems, journal,
+        return new Premises(showroom, texts, libraries, settings, another, other, contentVersion, problems, counts,
                 comeBack, desk, pictures);
     }
 
+    /** Words in a language that is offered. */
     public Texts texts(String language) {
         return given(texts.get(language), language);
     }

@@ -30,7 +30,7 @@ public final class Stay {
             count(Counter.of(Kind.SHOWN, place));
         }
         if (next instanceof Place.Topic topic) {
-            count(Counter.of(Kind.READ, topic.topic().value()));
+            countOnce(Counter.of(Kind.READ, topic.topic().value()));
         }
     }
 
@@ -46,6 +46,13 @@ public final class Stay {
     /** Something happened that is counted. */
     public void count(Counter counter) {
         tally = tally.plus(counter, 1);
+    }
+
+    /** Something happened of which only counts whether it did. */
+    public void countOnce(Counter counter) {
+        if (tally.count(counter) == 0) {
+            count(counter);
+        }
     }
 
     /** All that was counted; from here on it counts anew. */

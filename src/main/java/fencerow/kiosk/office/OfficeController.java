@@ -41,6 +41,7 @@ public final class OfficeController implements Screen {
                 print(() -> frame.premises().printer().lotWalk(comfort));
             }
             case UNITS_SHEET -> printUnits();
+            case REPORT -> frame.go(Place.StaffReport.FIRST);
             case PROBLEMS -> view.lay(interactor.problems());
             case PRINTER -> {
                 Comfort comfort = frame.comfort();

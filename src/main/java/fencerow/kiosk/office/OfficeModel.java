@@ -20,6 +20,7 @@ record OfficeModel(String version, String signOut, Map<Tile, String> tiles, Opti
         CHANGES("changes", Icon.UNDO),
         LOT_WALK("lot-walk", Icon.LOOK),
         UNITS_SHEET("units-sheet", Icon.PIN),
+        REPORT("report", Icon.LEARN),
         PROBLEMS("problems", Icon.CAUTION),
         PRINTER("printer", Icon.PRINT),
         VOLUME("volume", Icon.SPEAK),
