@@ -36,12 +36,12 @@ public final class OfficeController implements Screen {
         switch (tile) {
             case UNITS -> atTheDesk(Place.StaffUnits.ALL);
             case CHANGES -> atTheDesk(new Place.StaffChanges(0));
-            case REPORT -> frame.go(Place.StaffReport.FIRST);
             case LOT_WALK -> {
                 Comfort comfort = frame.comfort();
                 print(() -> frame.premises().printer().lotWalk(comfort));
             }
             case UNITS_SHEET -> printUnits();
+            case REPORT -> frame.go(Place.StaffReport.FIRST);
             case PROBLEMS -> view.lay(interactor.problems());
             case PRINTER -> {
                 Comfort comfort = frame.comfort();

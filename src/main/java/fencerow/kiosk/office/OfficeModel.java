@@ -18,9 +18,9 @@ record OfficeModel(String version, String signOut, Map<Tile, String> tiles, Opti
     enum Tile {
         UNITS("units", Icon.LIST),
         CHANGES("changes", Icon.UNDO),
-        REPORT("report", Icon.CHART),
         LOT_WALK("lot-walk", Icon.LOOK),
         UNITS_SHEET("units-sheet", Icon.PIN),
+        REPORT("report", Icon.CHART),
         PROBLEMS("problems", Icon.CAUTION),
         PRINTER("printer", Icon.PRINT),
         VOLUME("volume", Icon.SPEAK),
