@@ -30,7 +30,7 @@ import javafx.scene.layout.VBox;
 /** Draws units and what was asked for. */
 public final class MatchParts {
     private static final double REASON_EMS = 20;
-    private static final double BUTTONS_EMS = 16.5;
+    private static final double BUTTONS_EMS = 19;
 
     private final Frame frame;
     private final Scale scale;
