@@ -1,7 +1,6 @@
 package fencerow.search;
 
 import fencerow.terms.Money;
-import fencerow.wording.SearchEntries;
 import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -32,15 +31,14 @@ public final class SearchBench {
     /** Measures and prints; with a word as argument only what begins with it, {@code shipped} or {@code large}. */
     public static void main(String[] args) throws SQLException {
         List<Judged> judged = Shelf.judged();
-        SearchEntries shipped = Shelf.source();
-        List<Entry> few = shipped.entries();
+        List<Entry> few = Shelf.entries();
         String only = args.length == 0 ? "" : args[0];
         if ("shipped".startsWith(only)) {
-            compare("shipped, " + few.size() + " entries", few, shipped.synonyms(), judged, ROUNDS, 1);
+            compare("shipped, " + few.size() + " entries", few, Shelf.synonyms(), judged, ROUNDS, 1);
         }
         if ("large".startsWith(only)) {
             List<Entry> large = large(few, new Random(SEED));
-            compare("large, " + large.size() + " entries", large, shipped.synonyms(), judged, 1, LARGE_STEP);
+            compare("large, " + large.size() + " entries", large, Shelf.synonyms(), judged, 1, LARGE_STEP);
         }
     }
 
