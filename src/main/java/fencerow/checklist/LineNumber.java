@@ -21,7 +21,17 @@ public record LineNumber(Kind kind, Spread<Amount> amount) {
         /** Power at the PTO, at least. */
         PTO_POWER("pto-power"),
         /** What may stand on the trailer, at most. */
-        MASS("mass");
+        MASS("mass"),
+        /** Width of a mower that is done in the shopper's time, at least. */
+        MOWING_WIDTH("mowing-width"),
+        /** Height to which the loader lifts, at least. */
+        LOADER_HEIGHT("loader-height"),
+        /** Width through the gate, at most. */
+        GATE_WIDTH("gate-width"),
+        /** Hitch lift 610 mm (24 in) behind the link ends, at least. */
+        HITCH_LIFT("hitch-lift"),
+        /** Oil flow at the remotes and the loader, at least. */
+        FLOW("flow");
 
         private final String id;
 

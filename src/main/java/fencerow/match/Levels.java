@@ -1,7 +1,6 @@
 package fencerow.match;
 
 import fencerow.sizing.Axles;
-import fencerow.sizing.FieldCapacity;
 import fencerow.sizing.FieldMachine;
 import fencerow.sizing.RearBallast;
 import fencerow.stock.Model;
@@ -41,12 +40,9 @@ final class Levels {
             return Optional.empty();
         }
         var mowing = (Threshold.MowingWidth) threshold;
-        Length width = FieldCapacity.widthToFinish(
-                new Area(mowing.area().si()),
-                new Time(mowing.time().si()),
-                FieldMachine.LAWN_MOWER.typicalSpeed(),
-                FieldMachine.LAWN_MOWER.typicalEfficiency());
-        return Optional.of(width.amount());
+        return Optional.of(FieldMachine.LAWN_MOWER
+                .typicalWidth(new Area(mowing.area().si()), new Time(mowing.time().si()))
+                .amount());
     }
 
     /**

@@ -5,18 +5,19 @@ import fencerow.checklist.LineNumber;
 import fencerow.needs.Answers;
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
+import fencerow.sizing.FieldMachine;
 import fencerow.stock.Attachment;
 import fencerow.stock.Catalogue;
 import fencerow.terms.Amount;
-import fencerow.terms.CapabilityId;
+import fencerow.terms.Area;
 import fencerow.terms.Demand;
-import fencerow.terms.Dimension;
 import fencerow.terms.Figure;
 import fencerow.terms.JobId;
 import fencerow.terms.MachineClass;
 import fencerow.terms.Relation;
 import fencerow.terms.Spread;
 import fencerow.terms.Threshold;
+import fencerow.terms.Time;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,6 @@ import java.util.stream.Stream;
 /** Puts the shopper's own numbers to the lines of their list. */
 final class LineNumbers {
     private static final String BALLAST = "rear-ballast";
-    private static final CapabilityId PTO_POWER = new CapabilityId(Figure.PTO_POWER.id());
 
     private final Needs needs;
     private final Catalogue catalogue;
@@ -50,7 +50,12 @@ final class LineNumbers {
             case LIFT -> fixed("loader-lift", Relation.AT_LEAST).max(bySize()).map(Spread::exactly);
             case HEIGHT -> fixed("height", Relation.AT_MOST).min(bySize()).map(Spread::exactly);
             case MASS -> fixed("transport-mass", Relation.AT_MOST).min(bySize()).map(Spread::exactly);
-            case PTO_POWER -> ptoPower();
+            case PTO_POWER -> asked(Figure.PTO_POWER);
+            case HITCH_LIFT -> asked(Figure.HITCH_LIFT);
+            case FLOW -> asked(Figure.HYDRAULIC_FLOW);
+            case MOWING_WIDTH -> mowingWidth().max(bySize()).map(Spread::exactly);
+            case LOADER_HEIGHT -> fixed("loader-height", Relation.AT_LEAST).max(bySize()).map(Spread::exactly);
+            case GATE_WIDTH -> fixed("tire-width", Relation.AT_MOST).min(bySize()).map(Spread::exactly);
             case BALLAST -> heaviest().flatMap(this::ballast);
         };
         return amount.map(known -> new LineNumber(kind, known));
@@ -69,6 +74,16 @@ final class LineNumbers {
 
     private static Optional<Amount> fixed(Demand demand) {
         return demand.threshold() instanceof Threshold.Fixed fixed ? Optional.of(fixed.amount()) : Optional.empty();
+    }
+
+    private Stream<Amount> mowingWidth() {
+        return needs.musts().stream()
+                .map(must -> must.demand().threshold())
+                .filter(Threshold.MowingWidth.class::isInstance)
+                .map(Threshold.MowingWidth.class::cast)
+                .map(lawn -> FieldMachine.LAWN_MOWER
+                        .typicalWidth(new Area(lawn.area().si()), new Time(lawn.time().si()))
+                        .amount());
     }
 
     private Optional<Amount> heaviest() {
@@ -96,32 +111,32 @@ final class LineNumbers {
         return any ? Optional.of(Spread.of(all.get(0), all.get(all.size() - 1))) : Optional.empty();
     }
 
-    /** What the least demanding tool for the most demanding of the shopper's jobs asks of the shaft. */
-    private Optional<Spread<Amount>> ptoPower() {
+    /** What the least demanding tool for the most demanding of the shopper's jobs asks of a tractor's figure. */
+    private Optional<Spread<Amount>> asked(Figure figure) {
         return needs.musts().stream()
                 .flatMap(must -> must.why().job().stream())
-                .map(this::least)
-                .filter(power -> power.si() > 0)
+                .map(job -> least(job, figure))
+                .filter(amount -> amount.si() > 0)
                 .max(bySize())
                 .map(Spread::exactly);
     }
 
-    private Amount least(JobId job) {
+    private Amount least(JobId job, Figure figure) {
         return catalogue.items().stream()
                 .filter(Attachment.class::isInstance)
                 .map(Attachment.class::cast)
                 .filter(tool -> tool.does().contains(job))
                 .filter(tool -> tool.classes().stream().anyMatch(classes::contains))
-                .map(LineNumbers::shaftPower)
+                .map(tool -> asked(tool, figure))
                 .min(bySize())
-                .orElse(new Amount(Dimension.POWER, 0));
+                .orElse(new Amount(figure.dimension(), 0));
     }
 
-    private static Amount shaftPower(Attachment tool) {
+    private static Amount asked(Attachment tool, Figure figure) {
         return tool.needs().stream()
-                .filter(demand -> demand.of().equals(PTO_POWER))
+                .filter(demand -> demand.of().value().equals(figure.id()) && demand.relation() == Relation.AT_LEAST)
                 .flatMap(demand -> fixed(demand).stream())
                 .max(bySize())
-                .orElse(new Amount(Dimension.POWER, 0));
+                .orElse(new Amount(figure.dimension(), 0));
     }
 }
