@@ -3,12 +3,15 @@ package fencerow;
 import fencerow.content.Content;
 import fencerow.content.StockFile;
 import fencerow.content.UnitReader;
+import fencerow.desk.ComeBackBook;
 import fencerow.desk.Counter;
 import fencerow.desk.NotKeptException;
+import fencerow.desk.StaffLock;
 import fencerow.desk.StockBook;
 import fencerow.desk.StockRow;
 import fencerow.desk.Tally;
 import fencerow.desk.VisitBook;
+import fencerow.kiosk.frame.ComeBack;
 import fencerow.storage.Store;
 import fencerow.storage.UnusableStoreException;
 import fencerow.terms.AnswerCount;
@@ -20,6 +23,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -53,7 +57,9 @@ final class StockRoom implements AutoCloseable {
     static StockRoom open(Path data, Clock clock) {
         try {
             Store store = Store.open(data, clock);
-            return new StockRoom(Optional.of(store), store.notices(), clock);
+            var room = new StockRoom(Optional.of(store), store.notices(), clock);
+            room.forgetOldVisits();
+            return room;
         } catch (UnusableStoreException e) {
             return new StockRoom(Optional.empty(), List.of("changes of the stock cannot be kept: " + e.getMessage()),
                     clock);
@@ -63,6 +69,12 @@ final class StockRoom implements AutoCloseable {
     /** The database, where there is one. */
     Optional<Store> store() {
         return store;
+    }
+
+    /** Visits that shoppers may come back to, kept for so many days; nothing where there is no database. */
+    Optional<ComeBack> comeBack(int days, StaffLock lock) {
+        return store.map(open -> new ComeBackDesk(
+                new ComeBackBook(open.comeBacks(), open.memory(), clock, new SecureRandom()), days, lock, clock));
     }
 
     /**
@@ -85,6 +97,7 @@ final class StockRoom implements AutoCloseable {
         if (store.isEmpty()) {
             return new Stocked(content.showroom(), problems, "");
         }
+        forgetOldVisits();
         StockBook book = store.get().stock();
         try {
             list.ifPresent(file -> takeIn(file, content, problems));
@@ -100,6 +113,15 @@ final class StockRoom implements AutoCloseable {
         } catch (NotKeptException e) {
             problems.add(String.valueOf(e.getMessage()));
             return new Stocked(content.showroom(), problems, "");
+        }
+    }
+
+    /** At the start and each day, for a look is taken on each. */
+    private void forgetOldVisits() {
+        try {
+            store.ifPresent(open -> open.comeBacks().forgetBefore(LocalDate.now(clock)));
+        } catch (NotKeptException e) {
+            LOG.log(System.Logger.Level.WARNING, "Visits that are too old could not be deleted", e);
         }
     }
 

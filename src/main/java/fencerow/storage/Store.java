@@ -1,5 +1,6 @@
 package fencerow.storage;
 
+import fencerow.desk.ComeBacks;
 import fencerow.desk.Journal;
 import fencerow.desk.Memory;
 import fencerow.desk.NotKeptException;
@@ -129,6 +130,11 @@ public final class Store implements AutoCloseable {
     /** The counts. */
     public Journal journal() {
         return new SqlJournal(file);
+    }
+
+    /** Visits that shoppers may come back to. */
+    public ComeBacks comeBacks() {
+        return new SqlComeBacks(file);
     }
 
     /** What is remembered. */
