@@ -31,7 +31,7 @@ public record LineNumber(Kind kind, Spread<Amount> amount) {
         /** Hitch lift 610 mm (24 in) behind the link ends, at least. */
         HITCH_LIFT("hitch-lift"),
         /** Oil flow at the remotes and the loader, at least. */
-        FLOW("flow");
+        FLOW("oil-flow");
 
         private final String id;
 

@@ -138,7 +138,7 @@ class FindFxTest {
     private static Premises keeping(Consumer<Tally> journal) {
         Premises room = Rooms.premises();
         return new Premises(room.showroom(), room.texts(), room.libraries(), room.settings(), room.search(),
-                room.printer(), room.contentVersion(), room.problems(), journal);
+                room.printer(), room.contentVersion(), room.problems(), journal, room.comeBack());
     }
 
     @Test
