@@ -28,15 +28,15 @@ public final class SearchBench {
 
     private SearchBench() {}
 
-    /** Measures and prints; with a word as argument only what begins with it, {@code shipped} or {@code large}. */
+    /** Measures and prints; an argument is a pattern for what to measure, {@code shipped} or {@code large}. */
     public static void main(String[] args) throws SQLException {
         List<Judged> judged = Shelf.judged();
         List<Entry> few = Shelf.entries();
-        String only = args.length == 0 ? "" : args[0];
-        if ("shipped".startsWith(only)) {
+        String which = args.length == 0 ? ".*" : args[0];
+        if ("shipped".matches(which)) {
             compare("shipped, " + few.size() + " entries", few, Shelf.synonyms(), judged, ROUNDS, 1);
         }
-        if ("large".startsWith(only)) {
+        if ("large".matches(which)) {
             List<Entry> large = large(few, new Random(SEED));
             compare("large, " + large.size() + " entries", large, Shelf.synonyms(), judged, 1, LARGE_STEP);
         }
