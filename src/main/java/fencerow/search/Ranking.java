@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Scored entries behind a query's filters. All of them are counted, only those that are shown are put in order: a letter
- * may find every unit there is.
+ * Scored entries behind a query's filters. All of them are counted, only those that are shown are put in order: a
+ * letter may find every unit there is.
  */
 final class Ranking {
     /** Sorts of tags that hits are counted by. */

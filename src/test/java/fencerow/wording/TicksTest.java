@@ -19,7 +19,9 @@ class TicksTest {
     private static final Quantities METRIC = new Quantities(Locale.US, true);
 
     private static List<String> words(Amount low, Amount high, int most, Quantities shown) {
-        return Ticks.of(Spread.of(low, high), most, shown).stream().map(tick -> tick.words().replace('\u00a0', ' ')).toList();
+        return Ticks.of(Spread.of(low, high), most, shown).stream()
+                .map(tick -> tick.words().replace('\u00a0', ' '))
+                .toList();
     }
 
     @Test

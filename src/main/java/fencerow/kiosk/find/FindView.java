@@ -165,7 +165,9 @@ final class FindView {
         List<Node> chips = new ArrayList<>();
         found.kinds().forEach(kind -> chips.add(chip(kind)));
         for (FindModel.Filter filter : found.filters()) {
-            filter.chips().stream().filter(FindModel.TagChip::isNarrowing).forEach(chip -> chips.add(drop(filter, chip)));
+            filter.chips().stream()
+                    .filter(FindModel.TagChip::isNarrowing)
+                    .forEach(chip -> chips.add(drop(filter, chip)));
         }
         if (!found.filters().isEmpty()) {
             chips.add(chip(frame.say("find.narrow"), choosing, () -> choose(!choosing)));

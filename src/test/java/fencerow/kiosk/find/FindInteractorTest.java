@@ -79,7 +79,8 @@ class FindInteractorTest {
 
     @Test
     void aPartChosenForOtherWordsGivesWayToAll() {
-        Found found = FIND.found("warranty", Narrowed.NOT.to(Tag.Of.STOP, Optional.of(Tag.stop(Stop.TIRES))), Visit.NEW);
+        Narrowed tires = Narrowed.NOT.to(Tag.Of.STOP, Optional.of(Tag.stop(Stop.TIRES)));
+        Found found = FIND.found("warranty", tires, Visit.NEW);
         assertFalse(found.deadEnd());
         assertTrue(found.filters().stream().noneMatch(Filter::isChosen));
     }
