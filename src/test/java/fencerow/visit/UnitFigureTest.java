@@ -78,7 +78,8 @@ class UnitFigureTest {
 
     /**
      * 3 acres in 2 hours at 4 mph and 70 % (lawns with beds and trees; common practice, no source): width = area /
-     * (time x speed x efficiency), from Estimating Field Capacity of Farm Machines, PM 696, Iowa State University Extension.
+     * (time x speed x efficiency), from Estimating Field Capacity of Farm Machines, PM 696, Iowa State University
+     * Extension.
      */
     @Test
     void aMowerLineSaysHowWideTheMowerMustBe() {
