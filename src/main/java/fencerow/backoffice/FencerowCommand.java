@@ -98,6 +98,7 @@ public final class FencerowCommand implements Callable<Integer> {
                 .addSubcommand(new CommandLine(new StockCommand())
                         .addSubcommand(new StockImportCommand(top))
                         .addSubcommand(new StockExportCommand(top)))
+                .addSubcommand(new ReportCommand(top))
                 .addSubcommand(new PinCommand(top))
                 .addSubcommand(new CommandLine(new TranslationsCommand()).addSubcommand(new AcceptCommand(top)))
                 .addSubcommand(new CommandLine.HelpCommand())
