@@ -23,8 +23,16 @@ public record LineNumber(Kind kind, Spread<Amount> amount) {
         PTO_POWER("pto-power", "pto-power"),
         /** What may stand on the trailer, at most. */
         MASS("mass", "transport-mass"),
+        /** Width of a mower that is done in the shopper's time, at least. */
+        MOWING_WIDTH("mowing-width", "mowing-width"),
+        /** Height to which the loader lifts, at least. */
+        LOADER_HEIGHT("loader-height", "loader-height"),
         /** The gap that the tires must go through, at most. */
-        WIDTH("width", "tire-width");
+        GATE_WIDTH("gate-width", "tire-width"),
+        /** Hitch lift 610 mm (24 in) behind the link ends, at least. */
+        HITCH_LIFT("hitch-lift", "hitch-lift"),
+        /** Oil flow at the remotes and the loader, at least. */
+        FLOW("oil-flow", "hydraulic-flow");
 
         private final String id;
         private final CapabilityId capability;

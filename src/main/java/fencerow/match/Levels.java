@@ -1,7 +1,6 @@
 package fencerow.match;
 
 import fencerow.sizing.Axles;
-import fencerow.sizing.FieldCapacity;
 import fencerow.sizing.FieldMachine;
 import fencerow.sizing.FrontBallast;
 import fencerow.sizing.FrontLoadLimit;
@@ -55,12 +54,9 @@ public final class Levels {
         if (!(threshold instanceof Threshold.MowingWidth mowing)) {
             return Optional.empty();
         }
-        Length width = FieldCapacity.widthToFinish(
-                new Area(mowing.area().si()),
-                new Time(mowing.time().si()),
-                FieldMachine.LAWN_MOWER.typicalSpeed(),
-                FieldMachine.LAWN_MOWER.typicalEfficiency());
-        return Optional.of(width.amount());
+        return Optional.of(FieldMachine.LAWN_MOWER
+                .typicalWidth(new Area(mowing.area().si()), new Time(mowing.time().si()))
+                .amount());
     }
 
     /**

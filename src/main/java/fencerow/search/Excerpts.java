@@ -1,14 +1,22 @@
 package fencerow.search;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.apache.lucene.analysis.Analyzer;
+import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
+import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
+import org.apache.lucene.analysis.tokenattributes.TypeAttribute;
 
 /**
  * Titles and best sentences of hits, with the words that match marked. The texts are read once, when the finder is
@@ -19,12 +27,16 @@ final class Excerpts {
     private static final int SHORTEST = 90;
     private static final int LONGEST = 260;
 
-    private final List<Text> titles;
-    private final List<Text> texts;
+    private final List<Text> titles = new ArrayList<>();
+    private final List<Text> texts = new ArrayList<>();
 
-    Excerpts(List<Entry> entries, Reader reader) {
-        titles = entries.stream().map(entry -> Text.of(entry.title(), entry.language(), reader)).toList();
-        texts = entries.stream().map(entry -> Text.of(text(entry), entry.language(), reader)).toList();
+    Excerpts(List<Entry> entries) {
+        Map<String, Skimmer> skimmers = new HashMap<>();
+        for (Entry entry : entries) {
+            Skimmer skimmer = skimmers.computeIfAbsent(entry.language(), Skimmer::new);
+            titles.add(skimmer.read(entry.title()));
+            texts.add(skimmer.read(text(entry)));
+        }
     }
 
     /** All passages of an entry as one text. */
@@ -45,6 +57,9 @@ final class Excerpts {
      */
     record Marks(Map<String, Double> stems, Set<String> starts) {
         double worth(String stem, String folded) {
+            if (stem.isEmpty()) {
+                return 0;
+            }
             double worth = stems.getOrDefault(stem, 0.0);
             return worth > 0 || starts.stream().noneMatch(folded::startsWith) ? worth : 1;
         }
@@ -92,20 +107,70 @@ final class Excerpts {
         return words.substring(0, blank > 0 ? blank : LONGEST).stripTrailing() + "\u2026";
     }
 
+    /** Reads the texts of one language; the same word is kept once, for there are many of each. */
+    private static final class Skimmer {
+        private static final String SAYS_NOTHING = "";
+
+        private final String language;
+        private final UnaryOperator<String> stemmer;
+        private final Analyzer surface = Analysis.surface();
+        private final Map<String, String> folded = new HashMap<>();
+        private final Map<String, String> stems = new HashMap<>();
+
+        Skimmer(String language) {
+            this.language = language;
+            this.stemmer = Analysis.stemmer(language);
+        }
+
+        Text read(String text) {
+            List<Integer> from = new ArrayList<>();
+            List<Integer> to = new ArrayList<>();
+            List<String> words = new ArrayList<>();
+            try (var stream = surface.tokenStream("", text)) {
+                var term = stream.addAttribute(CharTermAttribute.class);
+                var offset = stream.addAttribute(OffsetAttribute.class);
+                var type = stream.addAttribute(TypeAttribute.class);
+                stream.reset();
+                while (stream.incrementToken()) {
+                    String word = term.toString();
+                    if (type.type().equals(MeasureFilter.MEASURE)) {
+                        // The bare number before it goes into it.
+                        words.remove(words.size() - 1);
+                        to.remove(to.size() - 1);
+                    } else {
+                        from.add(offset.startOffset());
+                    }
+                    words.add(folded.computeIfAbsent(word, same -> same));
+                    to.add(offset.endOffset());
+                }
+                stream.end();
+            } catch (IOException e) {
+                throw new UncheckedIOException("a text in memory could not be read", e);
+            }
+            return new Text(text, words.toArray(String[]::new), words.stream().map(this::stem).toArray(String[]::new),
+                    numbers(from), numbers(to), Text.sentenceEnds(text));
+        }
+
+        private static int[] numbers(List<Integer> all) {
+            return all.stream().mapToInt(Integer::intValue).toArray();
+        }
+
+        private String stem(String word) {
+            return stems.computeIfAbsent(
+                    word, any -> Analysis.isStop(language, any) ? SAYS_NOTHING : stemmer.apply(any));
+        }
+    }
+
     /**
      * A text read.
      *
-     * @param words  that have a stem
-     * @param stems  of those words, in the text's language
+     * @param folded its words, folded
+     * @param stems  of those words, in the text's language; empty where a word says nothing
+     * @param starts where its words begin
+     * @param stops  where its words end
      * @param ends   where its sentences end
      */
-    private record Text(String text, List<Reading.Word> words, String[] stems, int[] ends) {
-        static Text of(String text, String language, Reader reader) {
-            List<Reading.Word> words = reader.words(text, language);
-            String[] stems = words.stream().map(word -> word.stem(language).orElse("")).toArray(String[]::new);
-            return new Text(text, words, stems, sentenceEnds(text));
-        }
-
+    private record Text(String text, String[] folded, String[] stems, int[] starts, int[] stops, int[] ends) {
         private static int[] sentenceEnds(String text) {
             BreakIterator sentences = BreakIterator.getSentenceInstance(Locale.ROOT);
             sentences.setText(text);
@@ -124,12 +189,12 @@ final class Excerpts {
             double worth = 0;
             List<String> found = new ArrayList<>();
             for (int i = 0; i < stems.length; i++) {
-                while (words.get(i).from() >= ends[sentence]) {
+                while (starts[i] >= ends[sentence]) {
                     sentence++;
                     worth = 0;
                     found.clear();
                 }
-                double one = marks.worth(stems[i], words.get(i).folded());
+                double one = marks.worth(stems[i], folded[i]);
                 if (one > 0 && !found.contains(stems[i])) {
                     found.add(stems[i]);
                     worth += one;
@@ -150,10 +215,9 @@ final class Excerpts {
             String shown = cut(text.substring(start, to).replace(PARAGRAPH_END, ' ').stripTrailing());
             List<Marked.Span> spans = new ArrayList<>();
             for (int i = 0; i < stems.length; i++) {
-                Reading.Word word = words.get(i);
-                boolean within = word.from() >= start && word.to() <= start + shown.length();
-                if (within && marks.worth(stems[i], word.folded()) > 0) {
-                    spans.add(new Marked.Span(word.from() - start, word.to() - start));
+                boolean within = starts[i] >= start && stops[i] <= start + shown.length();
+                if (within && marks.worth(stems[i], folded[i]) > 0) {
+                    spans.add(new Marked.Span(starts[i] - start, stops[i] - start));
                 }
             }
             spans.sort(Comparator.comparingInt(Marked.Span::from));

@@ -1,9 +1,9 @@
 package fencerow.search;
 
 import fencerow.terms.TopicId;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +44,7 @@ public final class Finder {
         clauses = new Clauses(index, new Concepts(synonyms, reader));
         intents = new IntentReader(entries, reader);
         spelling = new Spelling(index);
-        excerpts = new Excerpts(entries, reader);
+        excerpts = new Excerpts(entries);
         sieve = new Sieve(entries);
         for (int place = 0; place < entries.size(); place++) {
             if (COMPLETED.contains(entries.get(place).kind())) {
@@ -79,13 +79,6 @@ public final class Finder {
         return entries.size();
     }
 
-    /** An entry at its place, and how well it matches. */
-    private record Ranked(int place, Entry entry, double score) {
-        Ranked withScore(double other) {
-            return new Ranked(place, entry, other);
-        }
-    }
-
     /** Finds what the query asks for. */
     public Results find(Query query) {
         String text = query.text().substring(0, Math.min(query.text().length(), Query.LONGEST));
@@ -93,71 +86,59 @@ public final class Finder {
         Reading reading = reader.read(understood.words());
         Optional<Spelling.Right> right = spelling.putRight(understood.words(), reading, query.language());
         Optional<Reading> putRight = right.map(each -> reader.read(each.text()));
-        List<Ranked> ranked = ranked(query, understood, reading, putRight);
+        var ranking = new Ranking(
+                entries, sieve, query, sieve.in(query.language()), scores(query, understood, reading, putRight));
         Excerpts.Marks marks = clauses.marks(reading, putRight);
+        List<Hit> hits = hits(ranking.first(query.limit()), marks);
         return new Results(
-                hits(ranked.stream().limit(query.limit()), marks),
-                groups(ranked),
+                hits,
+                ranking.groups(),
+                ranking.facets(),
                 completions(query, reading),
                 right.filter(Spelling.Right::shown).map(Spelling.Right::text),
                 understood.intent(),
-                ranked.isEmpty() ? hits(nearest(query, reading), marks) : List.of());
+                hits.isEmpty() ? hits(nearest(query, reading), marks) : List.of());
     }
 
-    private List<Ranked> ranked(
+    /** What each entry that may be found scores; 0 where it does not match, or next to nothing. */
+    private float[] scores(
             Query query, IntentReader.Understood understood, Reading reading, Optional<Reading> putRight) {
         float[] scores = reading.words().isEmpty()
                 ? new float[entries.size()]
                 : index.scores(clauses.of(reading, putRight, query.language()));
-        boolean ofStock = !understood.intent().isNone();
-        List<Ranked> candidates = sieve.places(query, place ->
-                        scores[place] > 0 || ofStock && entries.get(place).kind() == Kind.UNIT)
-                .mapToObj(place -> new Ranked(
-                        place, entries.get(place), scores[place] * Sieve.weight(query, entries.get(place))))
-                .toList();
-        double best = candidates.stream().mapToDouble(Ranked::score).max().orElse(0);
-        Stream<Ranked> fitting = candidates.stream();
-        if (ofStock) {
+        sieve.weigh(scores, query.favoured());
+        BitSet seen = sieve.in(query.language());
+        double best = seen.stream().mapToDouble(place -> scores[place]).max().orElse(0);
+        if (!understood.intent().isNone()) {
             boolean otherWords = !reader.read(understood.rest()).words().isEmpty();
-            fitting = fitting.map(each -> each.entry().kind() == Kind.UNIT
-                    ? each.withScore(ofUnit(each, understood.intent(), best > 0 ? best : 1, otherWords))
-                    : each);
+            sieve.of(Kind.UNIT).stream().forEach(unit -> scores[unit] =
+                    (float) ofUnit(unit, otherWords ? scores[unit] : 0, understood.intent(), best > 0 ? best : 1));
         }
-        return fitting
-                .filter(each -> each.score() > 0 && each.score() >= NOISE * best)
-                .sorted(Comparator.comparingDouble(Ranked::score).reversed()
-                        .thenComparing(each -> each.entry().price().map(price -> price.cents()).orElse(0L))
-                        .thenComparing(each -> each.entry().kind())
-                        .thenComparing(each -> each.entry().id()))
-                .toList();
+        for (int place = 0; place < scores.length; place++) {
+            if (scores[place] < NOISE * best) {
+                scores[place] = 0;
+            }
+        }
+        return scores;
     }
 
     /** Units that fit come first; among them words beyond equipment and price decide, then the price. */
-    private static double ofUnit(Ranked unit, Intent intent, double best, boolean otherWords) {
-        double words = otherWords ? unit.score() : 0;
-        return switch (Sieve.fit(intent, unit.entry())) {
+    private double ofUnit(int place, double words, Intent intent, double best) {
+        return switch (sieve.fit(intent, place)) {
             case FITS -> FITS * best + words;
             case MAY_FIT -> MAY_FIT * best + words;
             case FITS_NOT -> 0;
         };
     }
 
-    private List<Hit> hits(Stream<Ranked> ranked, Excerpts.Marks marks) {
-        return ranked.map(each -> {
-                    Excerpts.Shown shown = excerpts.of(each.place(), each.entry(), marks);
-                    return new Hit(each.entry().kind(), each.entry().id(), shown.title(), shown.section(),
-                            shown.excerpt(), each.score());
-                })
-                .toList();
-    }
-
-    private static List<Results.Group> groups(List<Ranked> ranked) {
-        Map<Kind, Integer> counts = new EnumMap<>(Kind.class);
-        ranked.forEach(each -> counts.merge(each.entry().kind(), 1, Integer::sum));
+    private List<Hit> hits(List<Ranking.Ranked> ranked, Excerpts.Marks marks) {
         return ranked.stream()
-                .map(each -> each.entry().kind())
-                .distinct()
-                .map(kind -> new Results.Group(kind, counts.getOrDefault(kind, 0)))
+                .map(each -> {
+                    Entry entry = entries.get(each.place());
+                    Excerpts.Shown shown = excerpts.of(each.place(), entry, marks);
+                    return new Hit(entry.kind(), entry.id(), shown.title(), shown.section(), shown.excerpt(),
+                            each.score());
+                })
                 .toList();
     }
 
@@ -169,12 +150,14 @@ public final class Finder {
             return List.of();
         }
         float[] begun = index.scores(clauses.beginnings(reading));
+        sieve.weigh(begun, query.favoured());
         String typed = reading.folded();
-        return sieve.places(query, place -> begun[place] > 0 && completed.containsKey(place))
-                .mapToObj(place -> new Completion(
-                        entries.get(place).title(),
-                        completed.getOrDefault(place, ""),
-                        Sieve.weight(query, entries.get(place))))
+        var ranking = new Ranking(entries, sieve, query, completable(query.language()), begun);
+        return ranking.stream()
+                .map(each -> new Completion(
+                        entries.get(each.place()).title(),
+                        completed.getOrDefault(each.place(), ""),
+                        each.score()))
                 .filter(each -> !each.folded().equals(typed))
                 .sorted(Comparator.comparing((Completion each) -> !each.folded().startsWith(typed))
                         .thenComparing(Comparator.comparingDouble(Completion::weight).reversed())
@@ -186,14 +169,17 @@ public final class Finder {
                 .toList();
     }
 
-    private Stream<Ranked> nearest(Query query, Reading reading) {
+    private BitSet completable(String language) {
+        BitSet places = Sieve.anyOf(COMPLETED, sieve::of);
+        places.and(sieve.in(language));
+        return places;
+    }
+
+    private List<Ranking.Ranked> nearest(Query query, Reading reading) {
         float[] scores = index.scores(clauses.nearest(reading));
-        return sieve.places(query.withKinds(Set.of(Kind.EXPLAINER)).withOnly(Set.of()), place -> true)
-                .mapToObj(place -> new Ranked(
-                        place, entries.get(place), scores[place] * Sieve.weight(query, entries.get(place))))
-                .sorted(Comparator.comparingDouble(Ranked::score).reversed()
-                        .thenComparing(each -> each.entry().id()))
-                .limit(NEAREST);
+        sieve.weigh(scores, query.favoured());
+        Query topics = query.withKinds(Set.of(Kind.EXPLAINER)).withOnly(Set.of());
+        return new Ranking(entries, sieve, topics, sieve.in(query.language()), scores).first(NEAREST);
     }
 
     @Override

@@ -59,6 +59,9 @@ final class MeasureFilter extends TokenFilter {
         } else {
             dropApostrophes();
         }
+        if (term.length() == 0 || !Character.isDigit(term.charAt(0))) {
+            return true;
+        }
         String word = term.toString();
         if (NUMBER.matcher(word).matches()) {
             afterNumber(word.replace(",", ""));

@@ -33,7 +33,7 @@ final class Reader {
     /** Reads a text. */
     Reading read(String text) {
         String plain = FEET.matcher(INCHES.matcher(text).replaceAll(" in")).replaceAll(" ft");
-        List<Reading.Word> words = words(plain, languages);
+        List<Reading.Word> words = words(plain);
         List<String> joined = new ArrayList<>();
         for (int i = 1; i < words.size(); i++) {
             joined.add(words.get(i - 1).folded() + words.get(i).folded());
@@ -42,14 +42,9 @@ final class Reader {
         return new Reading(words, joined, typing);
     }
 
-    /** The words of a text of ours that have a stem in its language. */
-    List<Reading.Word> words(String text, String language) {
-        return words(text, List.of(language)).stream().filter(word -> word.stem(language).isPresent()).toList();
-    }
-
-    private List<Reading.Word> words(String text, List<String> inLanguages) {
+    private List<Reading.Word> words(String text) {
         Map<String, UnaryOperator<String>> stemmers = new HashMap<>();
-        inLanguages.forEach(language -> stemmers.put(language, Analysis.stemmer(language)));
+        languages.forEach(language -> stemmers.put(language, Analysis.stemmer(language)));
         List<Reading.Word> words = new ArrayList<>();
         try (var stream = surface.tokenStream("", text)) {
             var term = stream.addAttribute(CharTermAttribute.class);

@@ -1,75 +1,122 @@
 package fencerow.search;
 
 import fencerow.terms.FeatureId;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.IntPredicate;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
-/** Which entries a query lets through, and how much each matters beyond its words. */
+/**
+ * Which entries a query lets through, and how much each matters beyond its words. Entries are numbered by their places;
+ * all that is asked at every keystroke is kept as sets of those numbers.
+ */
 final class Sieve {
-    private final List<Entry> entries;
-    private final Set<String> languages = new TreeSet<>();
-    private final Set<Translation> translations;
+    private static final String ANY_OTHER_LANGUAGE = "";
 
-    /** An entry in one language. */
-    private record Translation(Kind kind, String id, String language) {
-        static Translation of(Entry entry, String language) {
-            return new Translation(entry.kind(), entry.id(), language);
-        }
-    }
+    private final List<Entry> entries;
+    private final Map<String, BitSet> byLanguage = new HashMap<>();
+    private final Map<Kind, BitSet> byKind = new EnumMap<>(Kind.class);
+    private final Map<Tag, BitSet> byTag = new HashMap<>();
+    private final BitSet ofAnyClass = new BitSet();
 
     Sieve(List<Entry> entries) {
         this.entries = List.copyOf(entries);
-        entries.forEach(entry -> languages.add(entry.language()));
-        translations = entries.stream()
-                .map(entry -> Translation.of(entry, entry.language()))
-                .collect(Collectors.toSet());
-    }
-
-    /** Places of entries for which the test holds and which the query's filters let through. */
-    IntStream places(Query query, IntPredicate test) {
-        Map<Tag.Of, Set<Tag>> only = query.only().stream()
-                .collect(Collectors.groupingBy(Tag::of, Collectors.toSet()));
-        return IntStream.range(0, entries.size()).filter(test).filter(place -> {
+        BitSet ofSomeClass = new BitSet();
+        for (int place = 0; place < entries.size(); place++) {
             Entry entry = entries.get(place);
-            return isIn(query.language(), entry)
-                    && (query.kinds().isEmpty() || query.kinds().contains(entry.kind()))
-                    && only.entrySet().stream().allMatch(of -> carries(entry, of.getKey(), of.getValue()));
-        });
+            byKind.computeIfAbsent(entry.kind(), kind -> new BitSet()).set(place);
+            for (Tag tag : entry.tags()) {
+                byTag.computeIfAbsent(tag, any -> new BitSet()).set(place);
+                if (tag.of() == Tag.Of.MACHINE_CLASS) {
+                    ofSomeClass.set(place);
+                }
+            }
+        }
+        ofAnyClass.set(0, entries.size());
+        ofAnyClass.andNot(ofSomeClass);
+        learnLanguages();
     }
 
     /** An entry is found in its own language, and in others where there is no translation of it. */
-    private boolean isIn(String language, Entry entry) {
-        return entry.language().equals(language)
-                || !translations.contains(Translation.of(entry, language))
-                        && languages.stream()
-                                .filter(each -> translations.contains(Translation.of(entry, each)))
-                                .findFirst()
-                                .filter(entry.language()::equals)
-                                .isPresent();
-    }
-
-    private static boolean carries(Entry entry, Tag.Of of, Set<Tag> oneOf) {
-        return entry.tags().stream().anyMatch(oneOf::contains)
-                || of == Tag.Of.MACHINE_CLASS && entry.tags().stream().noneMatch(tag -> tag.of() == of);
-    }
-
-    /** What an entry's word score is multiplied by for this shopper. */
-    static double weight(Query query, Entry entry) {
-        if (query.favoured().isEmpty()) {
-            return entry.boost();
+    private void learnLanguages() {
+        Map<Kind, Map<String, List<Integer>>> translations = new EnumMap<>(Kind.class);
+        Set<String> languages = new TreeSet<>(Set.of(ANY_OTHER_LANGUAGE));
+        for (int place = 0; place < entries.size(); place++) {
+            Entry entry = entries.get(place);
+            languages.add(entry.language());
+            translations.computeIfAbsent(entry.kind(), kind -> new HashMap<>())
+                    .computeIfAbsent(entry.id(), id -> new ArrayList<>())
+                    .add(place);
         }
-        return entry.boost() * entry.tags().stream()
-                .map(query.favoured()::get)
-                .filter(Objects::nonNull)
-                .mapToDouble(Double::doubleValue)
-                .max()
-                .orElse(1);
+        languages.forEach(language -> byLanguage.put(language, new BitSet()));
+        for (Map<String, List<Integer>> ofKind : translations.values()) {
+            for (List<Integer> same : ofKind.values()) {
+                Map<String, List<Integer>> each = same.stream()
+                        .collect(Collectors.groupingBy(place -> entries.get(place).language()));
+                List<Integer> first = each.getOrDefault(new TreeSet<>(each.keySet()).first(), List.of());
+                byLanguage.forEach((language, places) -> each.getOrDefault(language, first).forEach(places::set));
+            }
+        }
+    }
+
+    /** Places of what may be found in a session of the language. */
+    BitSet in(String language) {
+        return byLanguage.containsKey(language) ? all(byLanguage, language) : all(byLanguage, ANY_OTHER_LANGUAGE);
+    }
+
+    /** Places of the entries of the kind. */
+    BitSet of(Kind kind) {
+        return all(byKind, kind);
+    }
+
+    /** Places of the entries that carry the tag. */
+    private BitSet with(Tag tag) {
+        return all(byTag, tag);
+    }
+
+    /** Places of what a filter by the tag lets through: what names no machine class is about all of them. */
+    BitSet about(Tag tag) {
+        BitSet about = (BitSet) with(tag).clone();
+        if (tag.of() == Tag.Of.MACHINE_CLASS) {
+            about.or(ofAnyClass);
+        }
+        return about;
+    }
+
+    /** Every tag of the sort that an entry carries. */
+    List<Tag> tags(Tag.Of of) {
+        return byTag.keySet().stream().filter(tag -> tag.of() == of).toList();
+    }
+
+    private static <K> BitSet all(Map<K, BitSet> places, K key) {
+        return places.getOrDefault(key, new BitSet());
+    }
+
+    /** Places of the entries that are any of these. */
+    static <T> BitSet anyOf(Collection<T> wanted, Function<T, BitSet> places) {
+        BitSet any = new BitSet();
+        wanted.forEach(each -> any.or(places.apply(each)));
+        return any;
+    }
+
+    /** Multiplies the scores by what the entries matter to this shopper. */
+    void weigh(float[] scores, Map<Tag, Double> favoured) {
+        float[] factors = new float[favoured.isEmpty() ? 0 : scores.length];
+        favoured.forEach((tag, factor) -> with(tag).stream()
+                .forEach(place -> factors[place] = Math.max(factors[place], factor.floatValue())));
+        for (int place = 0; place < scores.length; place++) {
+            if (scores[place] > 0) {
+                boolean plain = factors.length == 0 || factors[place] == 0;
+                scores[place] *= (float) entries.get(place).boost() * (plain ? 1 : factors[place]);
+            }
+        }
     }
 
     /** How a unit fits what is asked of the stock. */
@@ -82,15 +129,15 @@ final class Sieve {
         FITS_NOT
     }
 
-    /** How the unit fits. */
-    static Fit fit(Intent intent, Entry unit) {
-        if (unit.price().filter(intent::takes).isEmpty()) {
+    /** How the unit at the place fits. */
+    Fit fit(Intent intent, int place) {
+        if (entries.get(place).price().filter(intent::takes).isEmpty()) {
             return Fit.FITS_NOT;
         }
         Fit fit = Fit.FITS;
         for (Set<FeatureId> oneOf : intent.equipment()) {
-            if (oneOf.stream().noneMatch(feature -> unit.tags().contains(Tag.fitted(feature)))) {
-                if (oneOf.stream().noneMatch(feature -> unit.tags().contains(Tag.unverified(feature)))) {
+            if (oneOf.stream().noneMatch(feature -> with(Tag.fitted(feature)).get(place))) {
+                if (oneOf.stream().noneMatch(feature -> with(Tag.unverified(feature)).get(place))) {
                     return Fit.FITS_NOT;
                 }
                 fit = Fit.MAY_FIT;

@@ -3,6 +3,7 @@ package fencerow.search;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -17,9 +18,12 @@ import org.apache.lucene.index.TermsEnum;
 final class Vocabulary {
     private static final int MOST = 30;
 
+    /** Words of letters alone, by length: what has a digit in it is a code, and no misspelt word means one. */
     private final List<Known> words;
-    /** For each word a bit for each letter in it: words with unlike letters need no closer look. */
+    /** For each of those a bit for each letter in it: words with unlike letters need no closer look. */
     private final int[] letters;
+    /** Where the words of each length begin among those; at the end how many there are. */
+    private final int[] ofLength;
     private final Map<String, Known> byWord = new HashMap<>();
 
     /**
@@ -37,10 +41,24 @@ final class Vocabulary {
      */
     record Near(Known known, int edits) {}
 
-    private Vocabulary(List<Known> words) {
-        this.words = words;
+    private Vocabulary(Collection<Known> all) {
+        words = all.stream()
+                .filter(known -> known.word().chars().noneMatch(Character::isDigit))
+                .sorted(Comparator.comparingInt((Known known) -> known.word().length()).thenComparing(Known::word))
+                .toList();
         letters = words.stream().mapToInt(known -> letters(known.word())).toArray();
-        words.forEach(known -> byWord.put(known.word(), known));
+        int longest = words.isEmpty() ? 0 : words.get(words.size() - 1).word().length();
+        ofLength = new int[longest + 2];
+        words.forEach(known -> ofLength[known.word().length() + 1]++);
+        for (int length = 1; length < ofLength.length; length++) {
+            ofLength[length] += ofLength[length - 1];
+        }
+        all.forEach(known -> byWord.put(known.word(), known));
+    }
+
+    /** Where the words of the length begin. */
+    private int from(int length) {
+        return ofLength[Math.max(0, Math.min(length, ofLength.length - 1))];
     }
 
     /** Reads the words of an index. */
@@ -50,7 +68,7 @@ final class Vocabulary {
         Map<String, Known> words = new TreeMap<>();
         called.forEach((word, count) -> words.put(word, new Known(word, count, shown.getOrDefault(word, 0))));
         shown.forEach((word, count) -> words.putIfAbsent(word, new Known(word, 0, count)));
-        return new Vocabulary(List.copyOf(words.values()));
+        return new Vocabulary(words.values());
     }
 
     private static Map<String, Integer> counts(IndexReader reader, String field) {
@@ -86,14 +104,12 @@ final class Vocabulary {
     private List<Near> near(String word, int edits, boolean start) {
         int own = letters(word);
         List<Near> near = new ArrayList<>();
-        for (int i = 0; i < letters.length; i++) {
-            Known known = words.get(i);
-            int longer = known.word().length() - word.length();
-            boolean mayBe = longer >= -edits
-                    && (start || longer <= edits)
-                    && Integer.bitCount(own & ~letters[i]) <= edits
+        int end = start ? letters.length : from(word.length() + edits + 1);
+        for (int i = from(word.length() - edits); i < end; i++) {
+            boolean mayBe = Integer.bitCount(own & ~letters[i]) <= edits
                     && (start || Integer.bitCount(letters[i] & ~own) <= edits);
             if (mayBe) {
+                Known known = words.get(i);
                 int distance = start ? startDistance(word, known.word()) : distance(word, known.word());
                 if (distance > 0 && distance <= edits) {
                     near.add(new Near(known, distance));

@@ -1,8 +1,11 @@
 package fencerow.sizing;
 
+import fencerow.terms.Area;
+import fencerow.terms.Length;
 import fencerow.terms.Ratio;
 import fencerow.terms.Speed;
 import fencerow.terms.Spread;
+import fencerow.terms.Time;
 
 /**
  * Usual speeds and field efficiencies of machines, low to high with the typical value.
@@ -85,5 +88,10 @@ public enum FieldMachine {
     /** Where the row comes from. */
     public Source source() {
         return source;
+    }
+
+    /** The width that finishes the area in the time at usual speed and efficiency. */
+    public Length typicalWidth(Area area, Time time) {
+        return FieldCapacity.widthToFinish(area, time, typicalSpeed(), typicalEfficiency());
     }
 }

@@ -6,19 +6,21 @@ import fencerow.match.Levels;
 import fencerow.needs.Answers;
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
+import fencerow.sizing.FieldMachine;
 import fencerow.stock.Attachment;
 import fencerow.stock.Catalogue;
 import fencerow.stock.Model;
 import fencerow.terms.Amount;
+import fencerow.terms.Area;
 import fencerow.terms.CapabilityId;
 import fencerow.terms.Demand;
-import fencerow.terms.Dimension;
 import fencerow.terms.Figure;
 import fencerow.terms.JobId;
 import fencerow.terms.MachineClass;
 import fencerow.terms.Relation;
 import fencerow.terms.Spread;
 import fencerow.terms.Threshold;
+import fencerow.terms.Time;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -50,8 +52,12 @@ final class LineNumbers {
     private Optional<LineNumber> find(LineNumber.Kind kind) {
         Optional<Spread<Amount>> amount = switch (kind) {
             case LIFT -> lift();
-            case HEIGHT, MASS, WIDTH -> fixed(kind, Relation.AT_MOST).min(bySize()).map(Spread::exactly);
-            case PTO_POWER -> ptoPower();
+            case HEIGHT, MASS, GATE_WIDTH -> fixed(kind, Relation.AT_MOST).min(bySize()).map(Spread::exactly);
+            case LOADER_HEIGHT -> fixed(kind, Relation.AT_LEAST).max(bySize()).map(Spread::exactly);
+            case PTO_POWER -> asked(Figure.PTO_POWER);
+            case HITCH_LIFT -> asked(Figure.HITCH_LIFT);
+            case FLOW -> asked(Figure.HYDRAULIC_FLOW);
+            case MOWING_WIDTH -> mowingWidth().max(bySize()).map(Spread::exactly);
             case BALLAST -> heaviest().flatMap(this::ballast);
         };
         return amount.map(known -> new LineNumber(kind, known));
@@ -86,6 +92,16 @@ final class LineNumbers {
         return demand.threshold() instanceof Threshold.Fixed fixed ? Optional.of(fixed.amount()) : Optional.empty();
     }
 
+    private Stream<Amount> mowingWidth() {
+        return needs.musts().stream()
+                .map(must -> must.demand().threshold())
+                .filter(Threshold.MowingWidth.class::isInstance)
+                .map(Threshold.MowingWidth.class::cast)
+                .map(lawn -> FieldMachine.LAWN_MOWER
+                        .typicalWidth(new Area(lawn.area().si()), new Time(lawn.time().si()))
+                        .amount());
+    }
+
     private Optional<Amount> heaviest() {
         return needs.musts().stream()
                 .map(must -> must.demand().threshold())
@@ -110,32 +126,32 @@ final class LineNumbers {
         return any ? Optional.of(Spread.of(all.get(0), all.get(all.size() - 1))) : Optional.empty();
     }
 
-    /** What the least demanding tool for the most demanding of the shopper's jobs asks of the shaft. */
-    private Optional<Spread<Amount>> ptoPower() {
+    /** What the least demanding tool for the most demanding of the shopper's jobs asks of a tractor's figure. */
+    private Optional<Spread<Amount>> asked(Figure figure) {
         return needs.musts().stream()
                 .flatMap(must -> must.why().job().stream())
-                .map(this::least)
-                .filter(power -> power.si() > 0)
+                .map(job -> least(job, figure))
+                .filter(amount -> amount.si() > 0)
                 .max(bySize())
                 .map(Spread::exactly);
     }
 
-    private Amount least(JobId job) {
+    private Amount least(JobId job, Figure figure) {
         return catalogue.items().stream()
                 .filter(Attachment.class::isInstance)
                 .map(Attachment.class::cast)
                 .filter(tool -> tool.does().contains(job))
                 .filter(tool -> tool.classes().stream().anyMatch(classes::contains))
-                .map(LineNumbers::shaftPower)
+                .map(tool -> asked(tool, figure))
                 .min(bySize())
-                .orElse(new Amount(Dimension.POWER, 0));
+                .orElse(new Amount(figure.dimension(), 0));
     }
 
-    private static Amount shaftPower(Attachment tool) {
+    private static Amount asked(Attachment tool, Figure figure) {
         return tool.needs().stream()
-                .filter(demand -> demand.of().equals(LineNumber.Kind.PTO_POWER.capability()))
+                .filter(demand -> demand.of().equals(CapabilityId.of(figure)) && demand.relation() == Relation.AT_LEAST)
                 .flatMap(demand -> fixed(demand).stream())
                 .max(bySize())
-                .orElse(new Amount(Dimension.POWER, 0));
+                .orElse(new Amount(figure.dimension(), 0));
     }
 }

@@ -4,12 +4,15 @@ import fencerow.kiosk.explainer.WordSheet;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.search.Kind;
+import fencerow.search.Tag;
+import fencerow.terms.MachineClass;
 import fencerow.terms.Stop;
 import fencerow.terms.TopicId;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.AccessibleAction;
 
@@ -73,7 +76,11 @@ record WalkPlace(String name, Consumer<Frame> prepare, Consumer<Shown> then) {
     }
 
     private static Place find(String words) {
-        return new Place.Find(words, Optional.of(Kind.ATTACHMENT).filter(kind -> words.equals("tiller")), 0);
+        return new Place.Find(
+                words,
+                Optional.of(Kind.ATTACHMENT).filter(kind -> words.equals("tiller")),
+                words.equals("bucket") ? Set.of(Tag.machineClass(MachineClass.MID)) : Set.of(),
+                0);
     }
 
     private static Place.Topic topic(String id, double scroll) {

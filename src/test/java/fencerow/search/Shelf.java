@@ -2,10 +2,10 @@ package fencerow.search;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import fencerow.backoffice.Finders;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.content.Reading;
-import fencerow.explainers.Library;
 import fencerow.wording.SearchEntries;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -18,8 +18,8 @@ import java.util.zip.CRC32;
 /** The shipped content as the search sees it, read and indexed once. */
 final class Shelf {
     private static final Content CONTENT = read();
-    private static final SearchEntries SOURCE = source(CONTENT);
-    private static final Finder FINDER = Finder.of(SOURCE.entries(), SOURCE.synonyms(), CONTENT.aliases());
+    private static final List<SearchEntries> SOURCES = Finders.sources(CONTENT);
+    private static final Finder FINDER = Finder.of(entries(), synonyms(), CONTENT.aliases());
 
     private static final List<Quality.Asked> ASKED = judged().stream()
             .map(each -> Quality.Asked.of(FINDER, each))
@@ -31,8 +31,18 @@ final class Shelf {
         return CONTENT;
     }
 
-    static SearchEntries source() {
-        return SOURCE;
+    /** All that can be found, in every language offered. */
+    static List<Entry> entries() {
+        return SOURCES.stream().flatMap(source -> source.entries().stream()).toList();
+    }
+
+    /** What can be found in a session of the language. */
+    static List<Entry> entries(String language) {
+        return entries().stream().filter(entry -> entry.language().equals(language)).toList();
+    }
+
+    static List<Synonym> synonyms() {
+        return SOURCES.stream().flatMap(source -> source.synonyms().stream()).toList();
     }
 
     static Finder finder() {
@@ -67,15 +77,5 @@ final class Shelf {
             return good.content();
         }
         throw new IllegalStateException(((Reading.Bad<Content>) reading).problems().toString());
-    }
-
-    private static SearchEntries source(Content content) {
-        List<Library> others = content.libraries().values().stream()
-                .filter(library -> !library.language().equals("en"))
-                .toList();
-        return new SearchEntries(content.getTexts("en"), content.getLibrary("en"), others,
-                content.showroom().catalogue(), content.showroom().units(),
-                content.showroom().questionnaire().jobs(), content.showroom().quiz().questions(),
-                content.showroom().workbook().sheets());
     }
 }

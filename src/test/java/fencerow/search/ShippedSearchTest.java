@@ -25,7 +25,7 @@ class ShippedSearchTest {
     @Test
     void theJudgedSearchesAreManyInTwoLanguagesAndNameWhatExists() {
         List<Judged> judged = Shelf.asked().stream().map(Quality.Asked::judged).toList();
-        Set<String> known = Shelf.source().entries().stream()
+        Set<String> known = Shelf.entries().stream()
                 .map(entry -> entry.kind().id() + "/" + entry.id())
                 .collect(Collectors.toSet());
         Set<String> unknown = judged.stream()
@@ -92,7 +92,7 @@ class ShippedSearchTest {
     }
 
     private static Set<String> wordsOfTitles() {
-        return Shelf.source().entries().stream()
+        return Shelf.entries("en").stream()
                 .filter(entry -> entry.kind() == Kind.EXPLAINER || entry.kind() == Kind.WORD)
                 .flatMap(entry -> Stream.of(entry.title().toLowerCase(Locale.ROOT).split("[^a-z]+", -1)))
                 .filter(word -> word.length() >= 5)
@@ -147,7 +147,7 @@ class ShippedSearchTest {
                         Set.of(), Optional.empty(), 1));
             }
         }
-        var finder = Finder.of(others, Shelf.source().synonyms(), Map.of());
+        var finder = Finder.of(others, Shelf.synonyms(), Map.of());
         List<String> lost = new ArrayList<>();
         places.forEach((id, word) -> {
             if (!ids(finder.find(Query.of(word, "en").withLimit(100))).contains("word/" + id)) {
@@ -173,7 +173,7 @@ class ShippedSearchTest {
     @Test
     void everyTitleFindsItsEntryAmongTheFirstTwoAndCompletesFromItsBeginning() {
         List<String> lost = new ArrayList<>();
-        for (Entry entry : Shelf.source().entries()) {
+        for (Entry entry : Shelf.entries("en")) {
             if (entry.kind() == Kind.EXPLAINER || entry.kind() == Kind.WORD) {
                 if (ids(find(entry.title())).indexOf(entry.kind().id() + "/" + entry.id()) > 1) {
                     lost.add(entry.title() + " gives " + ids(find(entry.title())));

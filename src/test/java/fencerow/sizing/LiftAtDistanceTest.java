@@ -40,6 +40,15 @@ class LiftAtDistanceTest {
         });
     }
 
+    /** 5,000 lb at 24 in is a load moment of 120,000 in-lb, at any distance: lift truck load composition, restated. */
+    @Test
+    void theMomentOfTheLiftIsTheSameAtAnyDistance() {
+        LiftAtDistance lift = LiftAtDistance.fromReach(Mass.ofPounds(5000), Length.ofInches(24));
+        for (double ahead : new double[] {0, 4, 6, 12}) {
+            assertEquals(120_000, lift.at(Length.ofInches(ahead)).toPounds() * (24 + ahead), 1e-6);
+        }
+    }
+
     /** 1,500 lb at the pins, reach 65 in: a 120 lb coupler that sets the load 4 in forward costs 144 lb (12.5 %). */
     @Test
     void aCouplerCostsItsOwnMomentAndTheOffset() {

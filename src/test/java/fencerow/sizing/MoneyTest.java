@@ -158,6 +158,13 @@ class MoneyTest {
         assertEquals(gallons, FuelUse.DIESEL.average(Power.ofHorsepower(horsepower)).toGallonsPerHour(), 1e-9);
     }
 
+    /** Oil and grease for that tractor: 2.36 dollars an hour by the same press, which takes fuel at 3.40 a gallon. */
+    @Test
+    void lubricantsAreFifteenPercentOfFuel() {
+        double gallons = FuelUse.DIESEL.average(Power.ofHorsepower(105)).toGallonsPerHour();
+        assertEquals(2.36, gallons * 3.40 * FuelUse.LUBRICANTS.si(), 0.005);
+    }
+
     /** 0.73 x 0.06 = 0.0438 gal/hp-h of diesel: a sheet of machinery cost equations; ours is within 0.5 %. */
     @Test
     void dieselIsSeventyThreePercentOfGasoline() {

@@ -9,10 +9,13 @@ import fencerow.match.Match;
 import fencerow.match.Ranking;
 import fencerow.needs.Answer;
 import fencerow.terms.Amount;
+import fencerow.terms.Area;
 import fencerow.terms.Figure;
 import fencerow.terms.Length;
 import fencerow.terms.Mass;
 import fencerow.terms.QuestionId;
+import fencerow.terms.Threshold;
+import fencerow.terms.Time;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -73,6 +76,37 @@ class UnitFigureTest {
         assertEquals(Mass.ofPounds(5000).si(), number(PALLETS, ranking, "haul-limits").orElseThrow(), 1e-6);
         Ranking none = SHOWROOM.ranking(Visit.NEW);
         assertEquals(Optional.empty(), number(Visit.NEW, none, "loader-lift-point"));
+    }
+
+    /**
+     * 3 acres in 2 hours at 4 mph and 70 % (lawns with beds and trees; common practice, no source): width = area /
+     * (time x speed x efficiency), from Estimating Field Capacity of Farm Machines, PM 696, Iowa State University
+     * Extension.
+     */
+    @Test
+    void aMowerLineSaysHowWideTheMowerMustBe() {
+        Visit lawn = Visit.NEW
+                .answered(new QuestionId("jobs"), Answer.Chosen.of("mow-lawn"))
+                .answered(new QuestionId("mow-how"), Answer.Chosen.of("belly-deck"))
+                .answered(new QuestionId("mown-area"), new Answer.Measured(Area.ofAcres(3).amount()))
+                .answered(new QuestionId("mow-time"), new Answer.Measured(Time.ofHours(2).amount()));
+        double width = number(lawn, SHOWROOM.ranking(lawn), "mower-deck").orElseThrow();
+        assertEquals(3 * 43_560 / (2 * 4 * 5280 * 0.7), Length.ofMeters(width).toFeet(), 1e-3);
+    }
+
+    @Test
+    void linesCarryTheGateAndTheHeightAndWhatTheToolsAsk() {
+        Visit gate = Visit.NEW
+                .answered(new QuestionId("jobs"), Answer.Chosen.of("till-garden"))
+                .answered(new QuestionId("steepest"), Answer.Chosen.of("steep"))
+                .answered(new QuestionId("gate-width"), new Answer.Measured(Length.ofFeet(7).amount()));
+        Ranking ranking = SHOWROOM.ranking(gate);
+        double tires = Length.ofFeet(7).si() - Length.ofInches(4).si();
+        assertEquals(tires, number(gate, ranking, "wheels-apart-measured").orElseThrow(), 1e-6);
+        double hitch = number(gate, ranking, "hitch-holds-up").orElseThrow();
+        assertTrue(SHOWROOM.catalogue().items().stream().anyMatch(item -> item.needs().stream().anyMatch(need ->
+                need.of().value().equals("hitch-lift") && need.threshold() instanceof Threshold.Fixed fixed
+                        && Math.abs(fixed.amount().si() - hitch) < 1e-6)));
     }
 
     private static Optional<Double> number(Visit visit, Ranking ranking, String line) {

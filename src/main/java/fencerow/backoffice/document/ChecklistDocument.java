@@ -59,7 +59,8 @@ public record ChecklistDocument(String language, List<LineEntry> lines) {
     /**
      * A number to check against.
      *
-     * @param kind {@code lift}, {@code ballast}, {@code height}, {@code pto-power} or {@code mass}
+     * @param kind {@code lift}, {@code ballast}, {@code height}, {@code pto-power}, {@code mass}, {@code mowing-width},
+     *             {@code loader-height}, {@code gate-width}, {@code hitch-lift} or {@code oil-flow}
      * @param low  the least; depends on the machine where it is not the same as the most
      * @param high the most
      * @param unit an SI symbol

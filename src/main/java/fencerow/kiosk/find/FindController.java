@@ -3,12 +3,14 @@ package fencerow.kiosk.find;
 import fencerow.desk.Counter;
 import fencerow.kiosk.explainer.WordSheet;
 import fencerow.kiosk.find.FindModel.Found;
+import fencerow.kiosk.find.FindModel.Narrowed;
 import fencerow.kiosk.find.FindModel.Target;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.search.Kind;
 import fencerow.search.LostWords;
+import fencerow.search.Tag;
 import fencerow.terms.ItemId;
 import fencerow.terms.QuestionId;
 import fencerow.terms.TopicId;
@@ -30,7 +32,7 @@ public final class FindController implements Screen {
     private final FindInteractor interactor;
     private final FindView view;
     private String lost = "";
-    private Optional<Kind> kind;
+    private Narrowed narrowed;
 
     /** At the place. */
     public FindController(Frame frame, Place.Find place) {
@@ -38,7 +40,7 @@ public final class FindController implements Screen {
         this.model = new FindModel(place.query());
         this.interactor =
                 new FindInteractor(frame.premises().showroom(), frame.phrases(), frame.premises().search());
-        this.kind = place.kind();
+        this.narrowed = new Narrowed(place.kind(), place.only());
         this.view = new FindView(model, frame, place.scroll(), new Touches());
         view.node().addEventHandler(KeyEvent.KEY_TYPED, this::typed);
         frame.follow(model.query(), query -> look());
@@ -47,12 +49,19 @@ public final class FindController implements Screen {
     private final class Touches implements FindView.Touches {
         @Override
         public void card(Target target) {
+            lost = model.found().get().deadEnd() ? lost : "";
             open(target);
         }
 
         @Override
         public void kind(Optional<Kind> wanted) {
-            kind = wanted;
+            narrowed = narrowed.to(wanted);
+            look();
+        }
+
+        @Override
+        public void tag(Tag.Of of, Optional<Tag> wanted) {
+            narrowed = narrowed.to(of, wanted);
             look();
         }
 
@@ -109,13 +118,14 @@ public final class FindController implements Screen {
 
     private void look() {
         String typed = model.query().get();
-        Optional<Kind> wanted = kind;
+        Narrowed wanted = narrowed;
         Visit visit = frame.visit().get();
         frame.backRoom().work(DESK, () -> interactor.found(typed, wanted, visit), this::show, frame::failed);
     }
 
     private void show(Found found) {
-        lost = found.deadEnd() ? model.query().get() : "";
+        // Words put right still find something; if nobody wants it, they were meant as written.
+        lost = found.deadEnd() || found.didYouMean().isPresent() ? model.query().get() : "";
         model.found().set(found);
     }
 
@@ -140,6 +150,6 @@ public final class FindController implements Screen {
 
     @Override
     public Place place() {
-        return new Place.Find(model.query().get(), kind, view.position());
+        return new Place.Find(model.query().get(), narrowed.kind(), narrowed.only(), view.position());
     }
 }

@@ -1,8 +1,11 @@
 package fencerow.kiosk.find;
 
 import fencerow.kiosk.find.FindModel.Card;
+import fencerow.kiosk.find.FindModel.Filter;
 import fencerow.kiosk.find.FindModel.Found;
 import fencerow.kiosk.find.FindModel.KindChip;
+import fencerow.kiosk.find.FindModel.Narrowed;
+import fencerow.kiosk.find.FindModel.TagChip;
 import fencerow.kiosk.find.FindModel.Target;
 import fencerow.kiosk.frame.Search;
 import fencerow.search.Hit;
@@ -15,18 +18,22 @@ import fencerow.search.Tag;
 import fencerow.stock.Unit;
 import fencerow.terms.Fact;
 import fencerow.terms.Feature;
+import fencerow.terms.MachineClass;
+import fencerow.terms.Stop;
 import fencerow.terms.TopicId;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import fencerow.wording.Labels;
 import fencerow.wording.Phrases;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Knows what to look for on behalf of this shopper, and how to show what was found. */
 final class FindInteractor {
@@ -47,25 +54,29 @@ final class FindInteractor {
     }
 
     /** What is found for the words typed. Called in the background. */
-    Found found(String typed, Optional<Kind> kind, Visit visit) {
+    Found found(String typed, Narrowed wanted, Visit visit) {
         if (typed.isBlank()) {
             return new Found(Optional.of(say("type", Map.of())), Optional.empty(), Optional.empty(), List.of(),
-                    List.of(), List.of(), false);
+                    List.of(), List.of(), List.of(), false);
         }
         Query query = Query.of(typed, phrases.texts().language())
                 .withFavoured(favoured(visit))
                 .withLimit(MOST_HITS);
-        Results all = search.find(query);
-        Optional<Kind> narrowed = kind.filter(each -> !all.of(each).isEmpty());
-        Results shown = narrowed.isEmpty() ? all : search.find(query.withKinds(Set.of(narrowed.get())));
-        boolean nothing = all.hits().isEmpty();
+        Results narrow = search.find(
+                query.withKinds(wanted.kind().map(Set::of).orElse(Set.of())).withOnly(wanted.only()));
+        // What was chosen for other words gives way where it would leave nothing.
+        boolean fits = !narrow.hits().isEmpty() || wanted.equals(Narrowed.NOT);
+        Narrowed narrowed = fits ? wanted : Narrowed.NOT;
+        Results found = fits ? narrow : search.find(query);
+        boolean nothing = found.hits().isEmpty();
         return new Found(
                 nothing ? Optional.of(say("nothing", Map.of("words", typed.strip()))) : Optional.empty(),
-                all.didYouMean(),
-                understood(all.intent()),
-                kinds(all, narrowed),
-                all.completions(),
-                cards(nothing ? all.nearest() : shown.hits()),
+                found.didYouMean(),
+                understood(found.intent()),
+                kinds(found, narrowed.kind()),
+                filters(found, narrowed.only()),
+                found.completions(),
+                cards(nothing ? found.nearest() : found.hits()),
                 nothing);
     }
 
@@ -113,6 +124,46 @@ final class FindInteractor {
                 say("kinds." + group.kind().id(), Map.of("count", group.count())),
                 chosen.equals(Optional.of(group.kind())))));
         return chips;
+    }
+
+    private List<Filter> filters(Results results, Set<Tag> chosen) {
+        List<Filter> filters = new ArrayList<>();
+        for (Tag.Of of : List.of(Tag.Of.STOP, Tag.Of.MACHINE_CLASS)) {
+            List<Results.Facet> facets = results.facets().stream()
+                    .filter(facet -> facet.tag().of() == of)
+                    .sorted(Comparator.comparing(facet -> order(facet.tag())))
+                    .toList();
+            boolean narrows = facets.stream().map(Results.Facet::count).distinct().count() > 1;
+            boolean isChosen = chosen.stream().anyMatch(tag -> tag.of() == of);
+            if (isChosen || narrows) {
+                filters.add(new Filter(of, say("by." + key(of), Map.of()), chips(of, facets, chosen, isChosen)));
+            }
+        }
+        return filters;
+    }
+
+    private List<TagChip> chips(Tag.Of of, List<Results.Facet> facets, Set<Tag> chosen, boolean isChosen) {
+        List<TagChip> chips = new ArrayList<>();
+        chips.add(new TagChip(Optional.empty(), say("any." + key(of), Map.of()), !isChosen));
+        facets.forEach(facet -> chips.add(new TagChip(
+                Optional.of(facet.tag()),
+                say("counted", Map.of(
+                        "what", phrases.texts().get(key(of) + "." + facet.tag().value()), "count", facet.count())),
+                chosen.contains(facet.tag()))));
+        return chips;
+    }
+
+    private static String key(Tag.Of of) {
+        return of == Tag.Of.STOP ? "stop" : "class";
+    }
+
+    /** Parts in the order of a walk around the tractor, sizes from the smallest. */
+    private static int order(Tag tag) {
+        List<Tag> all = Stream.concat(
+                        Stream.of(Stop.values()).map(Tag::stop),
+                        Stream.of(MachineClass.values()).map(Tag::machineClass))
+                .toList();
+        return all.indexOf(tag);
     }
 
     private List<Card> cards(List<Hit> hits) {

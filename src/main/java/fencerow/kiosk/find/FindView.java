@@ -17,6 +17,9 @@ import fencerow.kiosk.kit.Words;
 import fencerow.kiosk.kit.Wrap;
 import fencerow.search.Kind;
 import fencerow.search.Marked;
+import fencerow.search.Tag;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
@@ -45,12 +48,16 @@ final class FindView {
     private final Node node;
     private Column column;
     private double nextPosition;
+    /** Whether parts and sizes to choose from are shown. */
+    private boolean choosing;
 
     /** What can be touched. */
     interface Touches {
         void card(Target target);
 
         void kind(Optional<Kind> kind);
+
+        void tag(Tag.Of of, Optional<Tag> tag);
 
         void words(String words);
 
@@ -136,9 +143,7 @@ final class FindView {
         found.didYouMean().ifPresent(right -> page.getChildren().add(left(Buttons.secondary(Icon.SEARCH,
                 frame.say("find.did-you-mean", Map.of("words", right)), () -> touches.words(right)))));
         found.understood().ifPresent(what -> page.getChildren().add(Words.body(what)));
-        if (!found.kinds().isEmpty()) {
-            page.getChildren().add(new Wrap(frame.scale(), found.kinds().stream().map(this::chip).toList()));
-        }
+        addNarrowing(page, found);
         if (found.deadEnd()) {
             page.getChildren().add(left(
                     Buttons.secondary(Icon.HOME, frame.say("find.tractor"), touches::tractor)));
@@ -155,14 +160,60 @@ final class FindView {
         }
     }
 
+    /** Kinds are always in view; of parts and sizes what is chosen, and all of them while one chooses. */
+    private void addNarrowing(VBox page, Found found) {
+        List<Node> chips = new ArrayList<>();
+        found.kinds().forEach(kind -> chips.add(chip(kind)));
+        for (FindModel.Filter filter : found.filters()) {
+            filter.chips().stream()
+                    .filter(FindModel.TagChip::isNarrowing)
+                    .forEach(chip -> chips.add(drop(filter, chip)));
+        }
+        if (!found.filters().isEmpty()) {
+            chips.add(chip(frame.say("find.narrow"), choosing, () -> choose(!choosing)));
+        }
+        if (!chips.isEmpty()) {
+            page.getChildren().add(new Wrap(frame.scale(), chips));
+        }
+        if (choosing) {
+            found.filters().forEach(filter -> page.getChildren().add(Boxes.tight(
+                    Words.of(Styles.STRONG, filter.words()),
+                    new Wrap(frame.scale(), filter.chips().stream().map(chip -> choice(filter, chip)).toList()))));
+        }
+    }
+
+    private void choose(boolean now) {
+        choosing = now;
+        show(model.found().get());
+    }
+
+    /** The choices close behind one, or they would hide what it leaves. */
+    private Touch choice(FindModel.Filter filter, FindModel.TagChip chip) {
+        return chip(chip.words(), chip.chosen(), () -> {
+            choose(false);
+            touches.tag(filter.of(), chip.tag());
+        });
+    }
+
+    private Touch drop(FindModel.Filter filter, FindModel.TagChip chip) {
+        HBox words = Boxes.row(Words.of("button-words", chip.words()), Icon.CLOSE.node());
+        Touch touch = new Touch(chip.words(), words, () -> touches.tag(filter.of(), Optional.empty()))
+                .styled("chip", "kind-chip");
+        touch.select(true);
+        return touch;
+    }
+
     private static HBox left(Node part) {
         return Boxes.row(part);
     }
 
     private Touch chip(FindModel.KindChip chip) {
-        Touch touch = new Touch(chip.words(), Words.of("button-words", chip.words()), () -> touches.kind(chip.kind()))
-                .styled("chip", "kind-chip");
-        touch.select(chip.chosen());
+        return chip(chip.words(), chip.chosen(), () -> touches.kind(chip.kind()));
+    }
+
+    private static Touch chip(String words, boolean chosen, Runnable action) {
+        Touch touch = new Touch(words, Words.of("button-words", words), action).styled("chip", "kind-chip");
+        touch.select(chosen);
         return touch;
     }
 

@@ -1,6 +1,7 @@
 package fencerow.kiosk.frame;
 
 import fencerow.search.Kind;
+import fencerow.search.Tag;
 import fencerow.sizing.catalogue.Inputs;
 import fencerow.terms.MachineClass;
 import fencerow.terms.QuestionId;
@@ -43,10 +44,21 @@ public sealed interface Place {
      *
      * @param query what is typed
      * @param kind  the only kind of hits shown; all if empty
+     * @param only  stops of the tractor and machine classes that hits must be about; all if empty
      */
-    record Find(String query, Optional<Kind> kind, double scroll) implements Place {
+    record Find(String query, Optional<Kind> kind, Set<Tag> only, double scroll) implements Place {
         /** Nothing typed yet. */
         public static final Find EMPTY = new Find("", Optional.empty(), 0);
+
+        /** Copies the set. */
+        public Find {
+            only = Set.copyOf(only);
+        }
+
+        /** Of whatever part and size. */
+        public Find(String query, Optional<Kind> kind, double scroll) {
+            this(query, kind, Set.of(), scroll);
+        }
     }
 
     /** One explainer. */

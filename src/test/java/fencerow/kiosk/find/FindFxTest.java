@@ -4,13 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fencerow.desk.Counter;
+import fencerow.desk.Counts;
+import fencerow.desk.Tally;
 import fencerow.kiosk.Fx;
 import fencerow.kiosk.Rooms;
 import fencerow.kiosk.Shown;
 import fencerow.kiosk.frame.Place;
+import fencerow.kiosk.frame.Premises;
+import fencerow.kiosk.kit.Touch;
+import fencerow.search.Tag;
+import fencerow.terms.Stop;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -77,6 +88,62 @@ class FindFxTest {
     }
 
     @Test
+    void aPartOfTheTractorIsChosenByATouchAndTakenOffByAnother() {
+        at(Place.Find.EMPTY, shown -> {
+            type(shown, "bucket");
+            int all = cards(shown);
+            shown.touch("By part or size");
+            String loader = shown.touches().stream()
+                    .map(Touch::getAccessibleText)
+                    .filter(words -> words.startsWith("Loader ("))
+                    .findFirst()
+                    .orElseThrow();
+            shown.touch(loader);
+            assertEquals("Loader (" + cards(shown) + ")", loader);
+            assertTrue(cards(shown) < all);
+            shown.frame().go(Place.Topics.FIRST);
+            shown.frame().back();
+            assertEquals(new Place.Find("bucket", Optional.empty(), Set.of(Tag.stop(Stop.LOADER)), 0),
+                    shown.frame().here());
+            shown.layOut();
+            shown.touch(loader);
+            assertEquals(all, cards(shown));
+        });
+    }
+
+    private static int cards(Shown shown) {
+        shown.layOut();
+        return (int) shown.touches().stream().filter(touch -> touch.getStyleClass().contains("topic")).count();
+    }
+
+    /** Words that found nothing are counted when one leaves, without a name or a number in them. */
+    @Test
+    void wordsThatFoundNothingGoToTheJournalButNoNamesAndNumbers() {
+        List<Tally> kept = new ArrayList<>();
+        Premises premises = keeping(kept::add);
+        Fx.on(() -> {
+            Shown shown = Shown.of(premises, 1920, 1080);
+            shown.frame().go(new Place.Home());
+            shown.frame().go(Place.Find.EMPTY);
+            shown.layOut();
+            "cup holder 555-0142".codePoints().forEach(letter -> key(shown, Character.toString(letter)));
+            shown.layOut();
+            shown.touch("Close search");
+            shown.frame().startOver(new Place.Home());
+            shown.frame().leave();
+            return true;
+        });
+        assertEquals(
+                Map.of(Counter.of(Counter.Kind.NOT_FOUND, "cup holder"), 1L), kept.get(0).of(Counter.Kind.NOT_FOUND));
+    }
+
+    private static Premises keeping(Consumer<Tally> journal) {
+        Premises room = Rooms.premises();
+        return new Premises(room.showroom(), room.texts(), room.libraries(), room.settings(), room.search(),
+                room.printer(), room.contentVersion(), room.problems(), new Kept(journal), room.comeBack());
+    }
+
+    @Test
     void aKeyboardThatIsPluggedInTypesToo() {
         at(Place.Find.EMPTY, shown -> {
             key(shown, "c");
@@ -91,5 +158,23 @@ class FindFxTest {
     private static void key(Shown shown, String character) {
         shown.scene().getFocusOwner().fireEvent(new KeyEvent(
                 KeyEvent.KEY_TYPED, character, "", KeyCode.UNDEFINED, false, false, false, false));
+    }
+
+    /** Takes what a visit came to, and has nothing to show. */
+    private record Kept(Consumer<Tally> journal) implements Counts {
+        @Override
+        public void ended(Tally visit) {
+            journal.accept(visit);
+        }
+
+        @Override
+        public Tally sum(LocalDate from, LocalDate to) {
+            return Tally.NONE;
+        }
+
+        @Override
+        public LocalDate today() {
+            return LocalDate.EPOCH;
+        }
     }
 }

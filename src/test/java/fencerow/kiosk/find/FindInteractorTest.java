@@ -5,12 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.kiosk.Rooms;
+import fencerow.kiosk.find.FindModel.Filter;
 import fencerow.kiosk.find.FindModel.Found;
+import fencerow.kiosk.find.FindModel.Narrowed;
+import fencerow.kiosk.find.FindModel.TagChip;
 import fencerow.kiosk.frame.Premises;
 import fencerow.search.Kind;
+import fencerow.search.Tag;
+import fencerow.terms.Stop;
 import fencerow.visit.Visit;
 import fencerow.wording.Phrases;
 import fencerow.wording.Quantities;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -24,7 +30,7 @@ class FindInteractorTest {
     }
 
     private static Found found(String typed) {
-        return FIND.found(typed, Optional.empty(), Visit.NEW);
+        return FIND.found(typed, Narrowed.NOT, Visit.NEW);
     }
 
     @Test
@@ -39,7 +45,7 @@ class FindInteractorTest {
     @Test
     void aKindNarrowsTheCardsAndKeepsTheCountsOfAll() {
         Found all = found("bucket");
-        Found words = FIND.found("bucket", Optional.of(Kind.WORD), Visit.NEW);
+        Found words = FIND.found("bucket", Narrowed.NOT.to(Optional.of(Kind.WORD)), Visit.NEW);
         assertTrue(words.cards().stream().allMatch(card -> card.target().kind() == Kind.WORD));
         assertEquals(all.kinds().size(), words.kinds().size());
         assertTrue(words.kinds().stream()
@@ -48,8 +54,35 @@ class FindInteractorTest {
 
     @Test
     void aKindThatIsNotThereAnyMoreGivesWayToAll() {
-        Found found = FIND.found("warranty", Optional.of(Kind.ATTACHMENT), Visit.NEW);
+        Found found = FIND.found("warranty", Narrowed.NOT.to(Optional.of(Kind.ATTACHMENT)), Visit.NEW);
         assertFalse(found.cards().isEmpty());
+    }
+
+    @Test
+    void aPartAndASizeNarrowTheCardsAndEachTellsHowManyItLeaves() {
+        Found all = found("bucket");
+        for (Filter filter : all.filters()) {
+            for (TagChip chip : filter.chips()) {
+                if (chip.tag().isPresent()) {
+                    Narrowed one = Narrowed.NOT.to(filter.of(), chip.tag());
+                    Found narrow = FIND.found("bucket", one, Visit.NEW);
+                    assertTrue(narrow.kinds().isEmpty() || chip.words().endsWith(
+                            narrow.kinds().get(0).words().replaceFirst("[^(]*", "")), chip + " but " + narrow.kinds());
+                    assertTrue(narrow.filters().stream().filter(each -> each.of() == filter.of())
+                            .findFirst().orElseThrow().isChosen(), chip.words());
+                }
+            }
+        }
+        assertEquals(List.of(Tag.Of.STOP, Tag.Of.MACHINE_CLASS),
+                all.filters().stream().map(Filter::of).toList());
+    }
+
+    @Test
+    void aPartChosenForOtherWordsGivesWayToAll() {
+        Narrowed tires = Narrowed.NOT.to(Tag.Of.STOP, Optional.of(Tag.stop(Stop.TIRES)));
+        Found found = FIND.found("warranty", tires, Visit.NEW);
+        assertFalse(found.deadEnd());
+        assertTrue(found.filters().stream().noneMatch(Filter::isChosen));
     }
 
     @Test
