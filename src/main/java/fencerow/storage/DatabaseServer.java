@@ -100,8 +100,8 @@ final class DatabaseServer implements Database, AutoCloseable {
             throw failure(e);
         }
         if (version < Migrations.NEWEST) {
-            throw new NotKeptException(Cause.OTHER, server + ": the tables are not there or of an older version [" + version
-                    + "]; run fencerow store migrate with the login of their owner");
+            throw new NotKeptException(Cause.OTHER, server + ": the tables are not there or of an older version ["
+                    + version + "]; run fencerow store migrate with the login of their owner");
         }
         if (version > Migrations.NEWEST) {
             throw new NotKeptException(Cause.OTHER, server + ": the tables are of a newer version [" + version
@@ -167,7 +167,9 @@ final class DatabaseServer implements Database, AutoCloseable {
             case DAMAGED -> "the server says that its data are damaged; restore its last backup";
             case OTHER -> "the server could not do it; try again";
         };
-        return new NotKeptException(cause, server + ": " + advice + (state.isEmpty() ? "" : " [" + state + "]"));
+        // While it is away the words stay the same, whichever way it fails.
+        String code = cause == Cause.AWAY || state.isEmpty() ? "" : " [" + state + "]";
+        return new NotKeptException(cause, server + ": " + advice + code);
     }
 
     /** By the codes of PostgreSQL's manual, appendix A. */

@@ -114,7 +114,9 @@ final class LastSeen {
     /** Copies that were kept beside. */
     List<Path> others() throws IOException {
         try (Stream<Path> all = Files.list(folder)) {
-            return all.filter(each -> String.valueOf(each.getFileName()).matches(OTHER + "\\d+\\.db")).sorted().toList();
+            return all.filter(each -> String.valueOf(each.getFileName()).matches(OTHER + "\\d+\\.db"))
+                    .sorted()
+                    .toList();
         }
     }
 

@@ -18,8 +18,8 @@ import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 
 /**
- * The server that kiosks share, and what this kiosk keeps for when it is away. Reading goes on from the copy; writing is
- * refused at once, but for counts, which wait. {@link #follow} keeps the copy fresh and finds the server again.
+ * The server that kiosks share, and what this kiosk keeps for when it is away. Reading goes on from the copy; writing
+ * is refused at once, but for counts, which wait. {@link #follow} keeps the copy fresh and finds the server again.
  */
 final class SharedDatabase implements Database, Journal, AutoCloseable {
     private static final System.Logger LOG = System.getLogger(SharedDatabase.class.getName());

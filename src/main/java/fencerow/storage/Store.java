@@ -17,9 +17,9 @@ import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.Handle;
 
 /**
- * The database. One file: opened, brought up to date, backed up once a day, and restored from the newest backup if it is
- * damaged; several programs may have it open at once. Or a server that several kiosks share: while it is away, what was
- * last seen is read, and counts wait. May be used from any thread.
+ * The database. One file: opened, brought up to date, backed up once a day, and restored from the newest backup if it
+ * is damaged; several programs may have it open at once. Or a server that several kiosks share: while it is away, what
+ * was last seen is read, and counts wait. May be used from any thread.
  */
 public final class Store implements AutoCloseable {
     /** The file's name in the data folder. */

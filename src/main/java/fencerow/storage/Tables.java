@@ -28,11 +28,7 @@ final class Tables {
      * @param rows how many
      * @param sum  of a number made of each row's columns and values, whatever the order of the rows
      */
-    record Sum(long rows, long sum) {
-        String text() {
-            return String.format(Locale.ROOT, "%d rows %016x", rows, sum);
-        }
-    }
+    record Sum(long rows, long sum) {}
 
     /** The names, each after those that it refers to; the library's own is left out. */
     static List<String> names(Handle handle) {

@@ -10,8 +10,8 @@ import org.jdbi.v3.core.Handle;
 
 /**
  * Counts on their way to the server, in a file of this kiosk's own: written here first, then handed in by parcels with
- * rising numbers. The server keeps the last number of each kiosk, so that a parcel whose receipt was lost is not counted
- * twice.
+ * rising numbers. The server keeps the last number of each kiosk, so that a parcel whose receipt was lost is not
+ * counted twice.
  */
 final class WaitingCounts {
     static final String FILE = "waiting-counts.db";
@@ -71,7 +71,11 @@ final class WaitingCounts {
         return handle.createQuery("select count(*) from waiting").mapTo(Long.class).one();
     }
 
-    /** Hands in all that waits. @throws fencerow.desk.NotKeptException if that cannot be done; then it goes on waiting */
+    /**
+     * Hands in all that waits.
+     *
+     * @throws fencerow.desk.NotKeptException if that cannot be done; then it goes on waiting
+     */
     synchronized void handIn(Database server) {
         Optional<Parcel> next = oldest();
         while (next.isPresent()) {

@@ -127,7 +127,8 @@ class ServerSharedTest {
         while (kept < times) {
             StockEntry now = unit(store);
             int asking = Integer.parseInt(now.row().find("asking").orElseThrow());
-            if (store.stock().edit(Edit.cell(now, "asking", Integer.toString(asking + 1))) instanceof Edit.Outcome.Kept) {
+            Edit edit = Edit.cell(now, "asking", Integer.toString(asking + 1));
+            if (store.stock().edit(edit) instanceof Edit.Outcome.Kept) {
                 kept++;
             } else {
                 overtaken++;
@@ -266,7 +267,7 @@ class ServerSharedTest {
     void aServerWithoutTablesIsSaidWithWhatToDoAndUsedOnceItHasThem() throws Exception {
         server = Optional.of(postgres().database());
         try (Store one = kiosk("one")) {
-            assertTrue(one.findTrouble().orElseThrow().contains("run fencerow store migrate"), one.notices().toString());
+            assertTrue(one.findTrouble().orElseThrow().contains("run fencerow store migrate"));
             assertThrows(NotKeptException.class, () -> one.stock().entries());
             Store.migrate(server.orElseThrow(), Optional.empty());
             one.follow(SOON);

@@ -3,6 +3,7 @@ package fencerow.storage;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.net.ServerSocket;
+import java.net.Socket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -17,15 +18,16 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /**
- * A PostgreSQL server of the tests' own on loopback: the binaries that come as a library, or Debian's where those cannot
- * start. It writes to the disk before it answers, as a showroom's does.
+ * A PostgreSQL server of the tests' own on loopback: the binaries that come as a library, or Debian's where those
+ * cannot start. It writes to the disk before it answers, as a showroom's does.
  */
 public final class TestServer implements AutoCloseable {
     /** Whether tests are to use one. */
-    static final String ASKED_FOR = "fencerow.postgres";
+    public static final String ASKED_FOR = "fencerow.postgres";
 
     /** Why they do not. */
-    static final String HOW = "SKIPPED: nothing was tried on a PostgreSQL server; mvn -Ppostgres -Dtest='Server*Test' test";
+    public static final String HOW =
+            "SKIPPED: nothing was tried on a PostgreSQL server; mvn -Ppostgres -Dtest='Server*Test' test";
 
     private static final String SECRET = "tumble-gate-77";
 
@@ -42,7 +44,7 @@ public final class TestServer implements AutoCloseable {
     }
 
     /** Starts one whose data lie in a folder. @throws IllegalStateException if none can be started here */
-    static TestServer start(Path folder) throws Exception {
+    public static TestServer start(Path folder) throws Exception {
         int port = freePort();
         var server = new TestServer(folder.resolve("embedded"), port, Optional.empty());
         try {
@@ -91,7 +93,7 @@ public final class TestServer implements AutoCloseable {
     }
 
     /** Starts it with the data as they are. */
-    void startAgain() throws Exception {
+    public void startAgain() throws Exception {
         if (debian.isPresent()) {
             run("runuser", "-u", "postgres", "--", debian.get().resolve("pg_ctl").toString(), "-D", folder.toString(),
                     "-w", "-l", folder.resolve("log").toString(), "-o", "-p " + port + " -k " + folder, "start");
@@ -108,14 +110,16 @@ public final class TestServer implements AutoCloseable {
     }
 
     /** Kills it at once, as a power cut would. */
-    void kill() throws Exception {
+    public void kill() throws Exception {
         Path file = folder.resolve("postmaster.pid");
         long process = Long.parseLong(Files.readAllLines(file).get(0).strip());
         ProcessHandle.of(process).ifPresent(server -> {
             List<ProcessHandle> all = Stream.concat(Stream.of(server), server.descendants()).toList();
             all.forEach(ProcessHandle::destroyForcibly);
-            all.forEach(each -> each.onExit().orTimeout(10, TimeUnit.SECONDS).exceptionally(e -> each).join());
         });
+        while (answers()) {
+            Thread.sleep(5);
+        }
         Files.deleteIfExists(file);
         if (embedded.isPresent()) {
             // It holds a lock on the folder.
@@ -123,8 +127,16 @@ public final class TestServer implements AutoCloseable {
         }
     }
 
+    private boolean answers() {
+        try (Socket socket = new Socket("localhost", port)) {
+            return socket.isConnected();
+        } catch (IOException e) {
+            return false;
+        }
+    }
+
     /** An empty database of its own, whose login may do anything in it. */
-    synchronized Server database() throws Exception {
+    public synchronized Server database() throws Exception {
         String name = "yard_" + ++databases;
         run("drop database if exists " + name, "postgres");
         run("create database " + name, "postgres");
@@ -132,7 +144,7 @@ public final class TestServer implements AutoCloseable {
     }
 
     /** The database with another login. */
-    Server server(String database, String user, String password) throws Exception {
+    public Server server(String database, String user, String password) throws Exception {
         Path login = Files.createTempFile("database", ".login");
         try {
             Files.setPosixFilePermissions(login, PosixFilePermissions.fromString("rw-------"));
@@ -144,7 +156,7 @@ public final class TestServer implements AutoCloseable {
     }
 
     /** Runs a statement with every right. */
-    void run(String statement, String database) throws SQLException {
+    public void run(String statement, String database) throws SQLException {
         try (Connection connection = DriverManager.getConnection(
                         "jdbc:postgresql://localhost:" + port + "/" + database, "postgres", SECRET);
                 Statement open = connection.createStatement()) {
@@ -152,21 +164,23 @@ public final class TestServer implements AutoCloseable {
         }
     }
 
-    int port() {
-        return port;
+    /** The URL of a database, as it is written into the configuration. */
+    public static String url(Server database) {
+        return "postgresql://" + database;
     }
 
-    private static void run(String... command) throws Exception {
+    private static void run(String... command) throws IOException {
         Process process = new ProcessBuilder(command).redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
-        if (!process.waitFor(60, TimeUnit.SECONDS) || process.exitValue() != 0) {
-            throw new IllegalStateException(String.join(" ", command) + " failed");
+        int code = process.onExit().orTimeout(60, TimeUnit.SECONDS).join().exitValue();
+        if (code != 0) {
+            throw new IllegalStateException(String.join(" ", command) + " ended with " + code);
         }
     }
 
 
     @Override
-    public void close() throws Exception {
+    public void close() throws IOException {
         if (debian.isPresent()) {
             run("runuser", "-u", "postgres", "--", debian.get().resolve("pg_ctl").toString(), "-D", folder.toString(),
                     "-m", "immediate", "stop");
