@@ -8,7 +8,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -23,9 +25,8 @@ final class LastSeen {
 
     private static final String OTHER = "other-data-";
     private static final String TIME = "last-seen";
-    /** Each after those that it refers to. */
-    private static final List<String> WHOLE =
-            List.of("instance", "revision", "unit", "unit_cell", "memory", "column_name");
+    /** Copied anew each time; the units are not. */
+    private static final List<String> SMALL = List.of("instance", "revision", "memory", "column_name");
 
     private final Path folder;
     private final DatabaseFile file;
@@ -76,15 +77,20 @@ final class LastSeen {
         }
         Migrations.run(file);
         Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+        boolean newDay = time().filter(seen -> day(seen).equals(day(now))).isEmpty();
         Mark copied = server.read(from -> file.write(to -> {
-            Tables.empty(to, WHOLE);
-            WHOLE.forEach(table -> Tables.copy(from, "select * from " + table, to, table));
+            Tables.empty(to, SMALL);
+            SMALL.forEach(table -> Tables.copy(from, "select * from " + table, to, table));
+            copyUnits(from, to);
             to.execute("delete from unit_change");
             Tables.copy(from, "select * from unit_change where number = (select max(number) from unit_change)", to,
                     "unit_change");
-            to.execute("delete from journal");
-            Tables.copy(from, "select max(day) as day, kind, subject, detail, sum(total) as total from journal where "
-                    + "day >= '" + day(now).minusYears(1) + "' group by kind, subject, detail", to, "journal");
+            if (newDay) {
+                to.execute("delete from journal");
+                Tables.copy(from, "select max(day) as day, kind, subject, detail, sum(total) as total from journal "
+                        + "where day >= ? group by kind, subject, detail", to, "journal",
+                        day(now).minusYears(1).toString());
+            }
             to.execute("insert into memory (name, content) values (?, ?) on conflict (name) do update set "
                     + "content = excluded.content", TIME, now.toString());
             return Mark.of(to);
@@ -93,6 +99,33 @@ final class LastSeen {
             mark = Optional.of(copied);
             time = Optional.of(now);
         }
+    }
+
+    /** Only those that are different. */
+    private static void copyUnits(Handle from, Handle to) {
+        Map<String, String> there = states(from);
+        Map<String, String> here = states(to);
+        here.forEach((unit, state) -> {
+            if (!state.equals(there.get(unit))) {
+                to.execute("delete from unit where id = ?", unit);
+            }
+        });
+        there.forEach((unit, state) -> {
+            if (!state.equals(here.get(unit))) {
+                Tables.copy(from, "select * from unit where id = ?", to, "unit", unit);
+                Tables.copy(from, "select * from unit_cell where unit = ?", to, "unit_cell", unit);
+            }
+        });
+    }
+
+    /** What changes with each change of a unit, by its id. */
+    private static Map<String, String> states(Handle handle) {
+        Map<String, String> states = new HashMap<>();
+        handle.createQuery("select id, version, changed_at, place from unit")
+                .map((row, context) -> Map.entry(row.getString(1),
+                        row.getLong(2) + " " + row.getString(3) + " " + row.getLong(4)))
+                .forEach(unit -> states.put(unit.getKey(), unit.getValue()));
+        return states;
     }
 
     /** Keeps the copy beside, because what comes now are other data. @throws IOException if it cannot be moved */

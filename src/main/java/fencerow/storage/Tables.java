@@ -76,10 +76,17 @@ final class Tables {
         backwards.forEach(table -> handle.execute("delete from " + table));
     }
 
-    /** Writes what a query finds into the columns of the same names of a table. */
-    static void copy(Handle from, String query, Handle to, String table) {
+    /**
+     * Writes what a query finds into the columns of the same names of a table.
+     *
+     * @param values for the query's question marks
+     */
+    static void copy(Handle from, String query, Handle to, String table, String... values) {
         sql(() -> {
             try (PreparedStatement read = from.getConnection().prepareStatement(query)) {
+                for (int i = 0; i < values.length; i++) {
+                    read.setString(i + 1, values[i]);
+                }
                 read.setFetchSize(BATCH);
                 try (ResultSet rows = read.executeQuery()) {
                     write(rows, to, table);

@@ -15,6 +15,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 
 /**
@@ -31,6 +33,9 @@ public final class TestServer implements AutoCloseable {
 
     private static final String SECRET = "tumble-gate-77";
 
+    /** It tells of each start, and of the stop that a killed one no longer needs. */
+    private static final Logger LIBRARY = Logger.getLogger("io.zonky.test.db.postgres");
+
     private final Path folder;
     private final int port;
     private final Optional<Path> debian;
@@ -38,6 +43,7 @@ public final class TestServer implements AutoCloseable {
     private int databases;
 
     private TestServer(Path folder, int port, Optional<Path> debian) {
+        LIBRARY.setLevel(Level.OFF);
         this.folder = folder;
         this.port = port;
         this.debian = debian;
