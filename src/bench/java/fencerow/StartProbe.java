@@ -2,6 +2,7 @@ package fencerow;
 
 import fencerow.backoffice.Folders;
 import fencerow.kiosk.Kiosk;
+import fencerow.kiosk.frame.Greeting;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Openings;
 import fencerow.kiosk.frame.Speaker;
@@ -28,7 +29,7 @@ public final class StartProbe {
 
     private StartProbe() {}
 
-    /** {@code bare}, or {@code kiosk} and a data folder. */
+    /** {@code bare}; or {@code prepare}, {@code first} or {@code all}, and a data folder. */
     public static void main(String[] args) {
         if (args[0].equals("bare")) {
             Platform.startup(() -> {
@@ -42,18 +43,40 @@ public final class StartProbe {
         Openings files = new KioskFiles(
                 new KioskWiring(Clock.system(ZoneOffset.UTC), "", config -> Path.of(args[1])),
                 Folders.below(Path.of("")));
-        Kiosk.run(new Openings() {
-            @Override
-            public Opening open() {
-                Platform.runLater(() -> whenDrawn(StartProbe::canBeTouched));
-                return files.open();
-            }
+        Kiosk.run(new Probed(files, args[0]), Speaker.NONE, Clock.system(ZoneOffset.UTC), "1920x1080");
+    }
 
-            @Override
-            public Optional<Opening> findNewer() {
-                return Optional.empty();
+    /** What the kiosk opens with; tells when it can be touched first, when all of it is there, or only prepares. */
+    private record Probed(Openings files, String what) implements Openings {
+        @Override
+        public Optional<Greeting> findGreeting() {
+            if (what.equals("first")) {
+                whenDrawn(StartProbe::canBeTouched);
             }
-        }, Speaker.NONE, Clock.system(ZoneOffset.UTC), "1920x1080");
+            return files.findGreeting();
+        }
+
+        @Override
+        public void keep(Greeting greeting) {
+            files.keep(greeting);
+            if (what.equals("prepare")) {
+                Runtime.getRuntime().halt(0);
+            }
+        }
+
+        @Override
+        public Opening open() {
+            Opening opening = files.open();
+            if (what.equals("all")) {
+                Platform.runLater(() -> Platform.runLater(() -> whenDrawn(StartProbe::canBeTouched)));
+            }
+            return opening;
+        }
+
+        @Override
+        public Optional<Opening> findNewer() {
+            return Optional.empty();
+        }
     }
 
     private static boolean canBeTouched() {

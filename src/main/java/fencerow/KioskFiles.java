@@ -2,6 +2,7 @@ package fencerow;
 
 import fencerow.backoffice.Folders;
 import fencerow.content.Footprint;
+import fencerow.kiosk.frame.Greeting;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Openings;
 import fencerow.kiosk.frame.Premises;
@@ -17,6 +18,7 @@ import java.util.stream.Stream;
 final class KioskFiles implements Openings {
     private final KioskWiring wiring;
     private final Folders folders;
+    private final GreetingFile greeting;
     private Footprint read = new Footprint(Map.of());
     private Footprint seen = read;
     private Optional<Premises> inForce = Optional.empty();
@@ -24,6 +26,7 @@ final class KioskFiles implements Openings {
     KioskFiles(KioskWiring wiring, Folders folders) {
         this.wiring = wiring;
         this.folders = folders;
+        this.greeting = wiring.greeting(folders);
     }
 
     @Override
@@ -54,6 +57,16 @@ final class KioskFiles implements Openings {
         inForce = premises(opening);
         inForce.ifPresent(KioskFiles::awaitIndex);
         return Optional.of(opening);
+    }
+
+    @Override
+    public Optional<Greeting> findGreeting() {
+        return greeting.find();
+    }
+
+    @Override
+    public void keep(Greeting next) {
+        greeting.keep(next);
     }
 
     /** Staff or another program has changed the stock. */

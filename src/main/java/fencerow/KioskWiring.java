@@ -12,7 +12,9 @@ import fencerow.content.Problem;
 import fencerow.content.Reading;
 import fencerow.content.ShowroomLine;
 import fencerow.desk.Settings;
+import fencerow.desk.StaffLock;
 import fencerow.kiosk.Kiosk;
+import fencerow.kiosk.frame.ComeBack;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.frame.Search;
@@ -35,6 +37,7 @@ final class KioskWiring implements KioskLauncher {
     private final Clock clock;
     private final String window;
     private final UnaryOperator<Path> dataFolder;
+    private final StaffLock codes;
     private Optional<CompletableFuture<StockRoom>> stock = Optional.empty();
     private Optional<Stocked> last = Optional.empty();
 
@@ -49,6 +52,7 @@ final class KioskWiring implements KioskLauncher {
         this.clock = clock;
         this.window = window;
         this.dataFolder = dataFolder;
+        this.codes = new StaffLock(clock);
     }
 
     /**
@@ -139,6 +143,11 @@ final class KioskWiring implements KioskLauncher {
         return asRead.with(now.showroom(), now.problems());
     }
 
+    /** What the kiosk greets with before anything is read. */
+    GreetingFile greeting(Folders folders) {
+        return new GreetingFile(dataFolder.apply(folders.config()));
+    }
+
     private LastGoodContent lastGood(Folders folders) {
         return new LastGoodContent(dataFolder.apply(folders.config()).resolve("last-good"));
     }
@@ -181,7 +190,14 @@ final class KioskWiring implements KioskLauncher {
                 new KioskPrinter(shop, settings.paper(), dataFolder.apply(folders.config()), clock),
                 content.version(),
                 problems,
-                stock.orElseThrow().join()::ended);
+                stock.orElseThrow().join()::ended,
+                comeBack(settings));
+    }
+
+    private Optional<ComeBack> comeBack(Settings settings) {
+        return settings.comeBackDays().isPresent()
+                ? stock.orElseThrow().join().comeBack(settings.comeBackDays().getAsInt(), codes)
+                : Optional.empty();
     }
 
     /** The index is made while the first screen is up; the first search waits for it if it must. */

@@ -3,13 +3,16 @@ package fencerow;
 import fencerow.content.Content;
 import fencerow.content.StockFile;
 import fencerow.content.UnitReader;
+import fencerow.desk.ComeBackBook;
 import fencerow.desk.Counter;
 import fencerow.desk.Memory;
 import fencerow.desk.NotKeptException;
+import fencerow.desk.StaffLock;
 import fencerow.desk.StockBook;
 import fencerow.desk.StockRow;
 import fencerow.desk.Tally;
 import fencerow.desk.VisitBook;
+import fencerow.kiosk.frame.ComeBack;
 import fencerow.storage.Server;
 import fencerow.storage.Store;
 import fencerow.storage.UnusableStoreException;
@@ -22,6 +25,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -71,6 +75,7 @@ final class StockRoom implements AutoCloseable {
                 following.setDaemon(true);
                 following.start();
             }
+            room.forgetOldVisits();
             return room;
         } catch (UnusableStoreException e) {
             return new StockRoom(Optional.empty(), List.of("changes of the stock cannot be kept: " + e.getMessage()),
@@ -95,6 +100,12 @@ final class StockRoom implements AutoCloseable {
         return store;
     }
 
+    /** Visits that shoppers may come back to, kept for so many days; nothing where there is no database. */
+    Optional<ComeBack> comeBack(int days, StaffLock lock) {
+        return store.map(open -> new ComeBackDesk(
+                new ComeBackBook(open.comeBacks(), open.memory(), clock, new SecureRandom()), days, lock, clock));
+    }
+
     /**
      * What is there to show now.
      *
@@ -116,6 +127,7 @@ final class StockRoom implements AutoCloseable {
         if (store.isEmpty()) {
             return new Stocked(content.showroom(), problems, "");
         }
+        forgetOldVisits();
         StockBook book = store.get().stock();
         try {
             try {
@@ -138,6 +150,15 @@ final class StockRoom implements AutoCloseable {
         } catch (NotKeptException e) {
             problems.add(String.valueOf(e.getMessage()));
             return new Stocked(content.showroom(), problems, "");
+        }
+    }
+
+    /** At the start and each day, for a look is taken on each. */
+    private void forgetOldVisits() {
+        try {
+            store.ifPresent(open -> open.comeBacks().forgetBefore(LocalDate.now(clock)));
+        } catch (NotKeptException e) {
+            LOG.log(System.Logger.Level.WARNING, "Visits that are too old could not be deleted", e);
         }
     }
 

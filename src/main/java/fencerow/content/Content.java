@@ -77,7 +77,7 @@ public record Content(
         List<String> languages = new ArrayList<>(settings.languages());
         languages.add(PseudoLocale.LANGUAGE);
         var offered = new Settings(settings.name(), languages, settings.metric(), settings.idle(), settings.panel(),
-                settings.paper(), settings.pin());
+                settings.paper(), settings.pin(), settings.comeBackDays());
         return new Content(showroom, moreTexts, moreLibraries, offered, aliases, translations, legibility, places,
                 units, version);
     }

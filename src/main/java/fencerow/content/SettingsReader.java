@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
 /** Reads {@code showroom.yaml}. */
@@ -20,6 +21,7 @@ final class SettingsReader {
     private static final Pattern LANGUAGE = Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8})*");
     private static final int MOST_LINES = 100;
     private static final int MOST_COPIES = 1000;
+    private static final int MOST_DAYS = 366;
 
     private SettingsReader() {}
 
@@ -36,10 +38,13 @@ final class SettingsReader {
 
     private enum Sheet { letter, a4 }
 
+    private enum Given { off, on }
+
     static Optional<Set> read(YamlNode top) {
         int before = top.problems().count();
         YamlMap map = top.map("name", "strip", "languages", "measures", "panel", "idle", "paper", "printer",
-                "save-folder", "copies", "data-folder", "database", "list", "pin", "fees", "relevance");
+                "save-folder", "copies", "data-folder", "database", "list", "come-back", "pin", "fees",
+                "relevance");
         String name = map.text("name");
         Map<String, String> strip = new LinkedHashMap<>();
         map.entries("strip").forEach(entry -> strip.put(entry.key(), entry.value().text()));
@@ -57,6 +62,7 @@ final class SettingsReader {
         Duration resetAfter = seconds(idle.amount("reset-after", Dimension.TIME));
         Settings.PaperSettings paper = paper(map);
         Optional<Pin> pin = pin(map);
+        OptionalInt comeBackDays = comeBackDays(map);
         // Used before this file is read as a whole, see ShowroomLine; here only their places among the keys are held.
         map.findText("data-folder");
         map.findText("database");
@@ -70,7 +76,7 @@ final class SettingsReader {
             return Optional.empty();
         }
         return top.problems().make(map.place(), before, () -> new Set(
-                new Settings(name, languages, metric, waits.get(), panel.get(), paper, pin.get()),
+                new Settings(name, languages, metric, waits.get(), panel.get(), paper, pin.get(), comeBackDays),
                 strip, weights.get(), fees));
     }
 
@@ -115,6 +121,16 @@ final class SettingsReader {
         }
         String text = pin.findText("demo").or(() -> pin.findText("hash")).orElse("");
         return map.problems().make(pin.place(), before, () -> new Pin(text));
+    }
+
+    private static OptionalInt comeBackDays(YamlMap map) {
+        if (map.lacks("come-back")) {
+            return OptionalInt.empty();
+        }
+        YamlMap comeBack = map.map("come-back", "codes", "days");
+        boolean given = comeBack.choice("codes", Given.values(), Given::name) == Given.on;
+        int days = comeBack.whole("days", 1, MOST_DAYS);
+        return given ? OptionalInt.of(days) : OptionalInt.empty();
     }
 
     private static UnitReader.Fees fees(YamlMap map) {

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What the showroom sets.
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param panel      the screen's size
  * @param paper      how and where lists are printed
  * @param pin        opens the staff area; hashed, or plain in a demo
+ * @param comeBackDays how many days a code brings a visit's answers back; empty where no codes are given
  */
 public record Settings(
         String name,
@@ -23,7 +25,8 @@ public record Settings(
         Idle idle,
         Panel panel,
         PaperSettings paper,
-        Pin pin) {
+        Pin pin,
+        OptionalInt comeBackDays) {
     /** @throws IllegalArgumentException if no language is offered */
     public Settings {
         languages = List.copyOf(languages);
@@ -49,7 +52,7 @@ public record Settings(
                     "language [" + language + "] is not offered; use one of " + String.join(", ", languages));
         }
         order.add(0, language);
-        return new Settings(name, order, metric, idle, panel, paper, pin);
+        return new Settings(name, order, metric, idle, panel, paper, pin, comeBackDays);
     }
 
     /**

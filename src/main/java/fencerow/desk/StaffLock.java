@@ -3,10 +3,12 @@ package fencerow.desk;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
- * Counts wrong PINs and makes whoever types them wait: after three, half a minute; then twice as long for each further
- * one, up to a quarter of an hour. May be used from any thread.
+ * Counts wrong PINs or codes and makes whoever types them wait: after three, half a minute; then twice as long for each
+ * further one, up to a quarter of an hour. May be used from any thread.
  */
 public final class StaffLock {
     private static final int FREE = 3;
@@ -44,16 +46,23 @@ public final class StaffLock {
      *
      * @return whether the door opens
      */
-    public synchronized boolean tryOpen(Pin pin, String digits) {
+    public boolean tryOpen(Pin pin, String digits) {
+        return findIfOpen(() -> pin.matches(digits) ? Optional.of(true) : Optional.empty()).isPresent();
+    }
+
+    /**
+     * Tries what somebody typed, unless nobody may now.
+     *
+     * @param behind what is behind the door; empty if what was typed does not open it. Not asked during a wait
+     * @return what is behind the door, if it opened
+     */
+    public synchronized <T> Optional<T> findIfOpen(Supplier<Optional<T>> behind) {
         if (!left().isZero()) {
-            return false;
+            return Optional.empty();
         }
-        if (pin.matches(digits)) {
-            wrong = 0;
-            return true;
-        }
-        wrong++;
+        Optional<T> found = behind.get();
+        wrong = found.isPresent() ? 0 : wrong + 1;
         since = clock.instant();
-        return false;
+        return found;
     }
 }

@@ -1,5 +1,6 @@
 package fencerow.kiosk;
 
+import fencerow.kiosk.attract.AttractGreeter;
 import fencerow.kiosk.frame.Ending;
 import fencerow.kiosk.frame.KioskWindow;
 import fencerow.kiosk.frame.Openings;
@@ -25,7 +26,7 @@ public final class Kiosk {
      */
     public static Ending run(Openings openings, Speaker speaker, Clock clock, String window) {
         Theme.loadFonts();
-        var content = new KioskWindow.Content(openings, Screens::make, TroubleView::of, speaker);
+        var content = new KioskWindow.Content(openings, Screens::make, TroubleView::of, new AttractGreeter(), speaker);
         return KioskWindow.run(content, clock, window);
     }
 }

@@ -2,6 +2,7 @@ package fencerow.kiosk;
 
 import fencerow.kiosk.answers.AnswersController;
 import fencerow.kiosk.ask.AskController;
+import fencerow.kiosk.code.CodeController;
 import fencerow.kiosk.compare.CompareController;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
@@ -56,6 +57,9 @@ final class MatchScreens {
         }
         if (place instanceof Place.ListPreview list) {
             return Optional.of(new ListController(frame, list));
+        }
+        if (place instanceof Place.EnterCode code && frame.premises().comeBack().isPresent()) {
+            return Optional.of(new CodeController(frame, code, frame.premises().comeBack().get()));
         }
         return place instanceof Place.Print ? Optional.of(new PrintController(frame)) : Optional.empty();
     }

@@ -1,6 +1,7 @@
 package fencerow.printing;
 
 import fencerow.checklist.AddCost;
+import fencerow.visit.ReturnCode;
 import fencerow.wording.Phrases;
 import fencerow.wording.Texts;
 import java.util.ArrayList;
@@ -37,9 +38,13 @@ record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
                 "hasMustRows", !rows.isEmpty(),
                 "more", more > 0 ? texts.get("paper.compare.more-must-haves", Map.of("count", more)) : "",
                 "code", QrCode.text(handout, texts),
-                "comeBack", handout.comeBackCode()
-                        .map(code -> texts.get("paper.code.come-back", Map.of("code", code)))
-                        .orElse(""));
+                "comeBack", handout.comeBack().map(code -> comeBack(code, texts)).orElse(""),
+                "private", handout.comeBack().isPresent() ? "" : texts.get("paper.private"));
+    }
+
+    /** What the code is, how long it works and what it opens. */
+    static String comeBack(ReturnCode code, Texts texts) {
+        return texts.get("paper.code.come-back", Map.of("code", code.code(), "day", texts.day(code.lastDay())));
     }
 
     private Map<String, Object> mustRow(int index, Handout.MustHave mustHave) {

@@ -5,6 +5,7 @@ import fencerow.checklist.ChecklistLine;
 import fencerow.explainers.Library;
 import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
+import fencerow.visit.ReturnCode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import java.util.Optional;
  * @param cautions   ids of the cautions that go with the work, the most fitting first
  * @param tractors   printed into the comparison's first columns; at most three
  * @param library    the explainers of the language
- * @param comeBackCode brings the answers back at a kiosk, where the showroom offers that
+ * @param comeBack   the code that brings the answers back at this kiosk; empty if the shopper asked for none
  */
 public record Handout(
         Imprint imprint,
@@ -29,7 +30,7 @@ public record Handout(
         List<String> cautions,
         List<Tractor> tractors,
         Library library,
-        Optional<String> comeBackCode) {
+        Optional<ReturnCode> comeBack) {
     /** The most tractors that stand side by side. */
     public static final int MOST_TRACTORS = 3;
 

@@ -58,7 +58,7 @@ public record Handouts(Showroom showroom, Phrases phrases, Library library, Impr
                 cautions(needs),
                 tractors(visit, ranking, matcher, needs),
                 library,
-                Optional.empty());
+                visit.code());
     }
 
     /** The units whose prices say what adding something costs: those that can be made ready, else all. */

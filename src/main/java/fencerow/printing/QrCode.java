@@ -28,16 +28,22 @@ final class QrCode {
 
     private QrCode() {}
 
-    /** What the code says: title, work and must-haves, one to a line, as many as fit. Empty without must-haves. */
+    /**
+     * What the code says: title, the code to come back with, work and must-haves, one to a line, as many as fit. Empty
+     * where there are neither must-haves nor a code to come back with.
+     */
     static String text(Handout handout, Texts texts) {
-        if (handout.mustHaves().isEmpty()) {
+        if (handout.mustHaves().isEmpty() && handout.comeBack().isEmpty()) {
             return "";
         }
         var text = new StringBuilder(texts.get("paper.title"));
+        handout.comeBack().ifPresent(code -> append(text, ComparisonValues.comeBack(code, texts)));
         if (!handout.work().isEmpty()) {
             append(text, texts.get("paper.work.line", Map.of("work", handout.work())));
         }
-        append(text, texts.get("paper.must-haves.heading") + ":");
+        if (!handout.mustHaves().isEmpty()) {
+            append(text, texts.get("paper.must-haves.heading") + ":");
+        }
         handout.mustHaves().forEach(mustHave -> append(text, "- " + mustHave.words()));
         return text.toString();
     }

@@ -6,15 +6,9 @@ import fencerow.checklist.ChecklistLine.Place;
 import fencerow.terms.Stop;
 import fencerow.wording.Phrases;
 import fencerow.wording.Texts;
-import java.time.LocalDate;
-import java.time.chrono.IsoChronology;
-import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeFormatterBuilder;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** What the templates may ask for, by name. */
@@ -124,13 +118,12 @@ final class SheetValues {
     private Map<String, Object> common() {
         Texts texts = phrases.texts();
         Handout.Imprint imprint = handout.imprint();
-        String date = date(imprint.printed(), texts.locale());
         Map<String, Object> values = new HashMap<>();
         values.put("paper", new Words(texts, "paper"));
         values.put("caution", new Words(texts, "caution"));
         values.put("showroom", imprint.showroom());
         values.put("demo", imprint.demo());
-        values.put("date", texts.get("paper.date", Map.of("date", date)));
+        values.put("date", texts.get("paper.date", Map.of("date", texts.day(imprint.printed()))));
         values.put("version", texts.get("paper.version", Map.of("version", imprint.contentVersion())));
         values.put("help", texts.get("paper.help", Map.of("showroom", imprint.showroom())));
         values.put("work", handout.work().isEmpty()
@@ -152,12 +145,6 @@ final class SheetValues {
         values.put("anyNeed", anyNeed);
         values.put("anySure", anySure);
         values.put("hasMarks", anyNeed || anySure);
-    }
-
-    private static String date(LocalDate day, Locale locale) {
-        String pattern = DateTimeFormatterBuilder.getLocalizedDateTimePattern(
-                FormatStyle.LONG, null, IsoChronology.INSTANCE, locale);
-        return DateTimeFormatter.ofPattern(pattern, locale).format(day);
     }
 
     private List<ChecklistLine> at(Place place) {

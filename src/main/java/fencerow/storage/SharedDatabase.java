@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -57,14 +58,33 @@ final class SharedDatabase implements Database, Journal, AutoCloseable {
         return copy.read(work).orElseThrow(() -> why);
     }
 
+    /** The same without the copy: what it does not have is not answered while the server is away. */
+    Database serverAlone() {
+        return new Database() {
+            @Override
+            public <T> T read(Function<Handle, T> work) {
+                return whileThere(() -> server.read(work));
+            }
+
+            @Override
+            public <T> T write(Function<Handle, T> work) {
+                return SharedDatabase.this.write(work);
+            }
+        };
+    }
+
     @Override
     public <T> T write(Function<Handle, T> work) {
+        return whileThere(() -> server.write(work));
+    }
+
+    private <T> T whileThere(Supplier<T> work) {
         Optional<NotKeptException> known = trouble;
         if (known.isPresent()) {
             throw known.get();
         }
         try {
-            return server.write(work);
+            return work.get();
         } catch (NotKeptException e) {
             throw noted(e);
         }

@@ -1,5 +1,6 @@
 package fencerow.storage;
 
+import fencerow.desk.ComeBacks;
 import fencerow.desk.Journal;
 import fencerow.desk.Memory;
 import fencerow.desk.NotKeptException;
@@ -135,6 +136,12 @@ public final class Store implements AutoCloseable {
     /** The counts. */
     public Journal journal() {
         return shared.<Journal>map(server -> server).orElseGet(() -> new SqlJournal(database));
+    }
+
+    /** Visits that shoppers may come back to. */
+    public ComeBacks comeBacks() {
+        // A code that was not looked up must not count as a wrong one: without the server there is no answer.
+        return new SqlComeBacks(shared.map(SharedDatabase::serverAlone).orElse(database));
     }
 
     /** What is remembered. */

@@ -23,6 +23,7 @@ import java.util.Set;
  * @param setAside    ids of must-haves set aside to see what would change
  * @param leftOut     ids of checklist lines the shopper struck out
  * @param secondQuote another seller's tractor, as the shopper told of it
+ * @param code        brings the visit back as it is now; gone as soon as anything else changes
  */
 public record Visit(
         Answers answers,
@@ -30,7 +31,8 @@ public record Visit(
         List<UnitId> pinned,
         Set<String> setAside,
         Set<String> leftOut,
-        Optional<Unit> secondQuote) {
+        Optional<Unit> secondQuote,
+        Optional<ReturnCode> code) {
     /** The most units side by side. */
     public static final int MOST_PINNED = 3;
 
@@ -43,6 +45,12 @@ public record Visit(
         pinned = List.copyOf(pinned);
         setAside = Set.copyOf(setAside);
         leftOut = Set.copyOf(leftOut);
+    }
+
+    /** A visit without a code. */
+    public Visit(Answers answers, Beliefs beliefs, List<UnitId> pinned, Set<String> setAside, Set<String> leftOut,
+            Optional<Unit> secondQuote) {
+        this(answers, beliefs, pinned, setAside, leftOut, secondQuote, Optional.empty());
     }
 
     /** With an answer given or changed; every other answer stays. */
@@ -89,6 +97,11 @@ public record Visit(
     /** With another seller's tractor beside the ones here. */
     public Visit told(Optional<Unit> quote) {
         return new Visit(answers, beliefs, pinned, setAside, leftOut, quote);
+    }
+
+    /** With a code that brings it back. */
+    public Visit kept(ReturnCode under) {
+        return new Visit(answers, beliefs, pinned, setAside, leftOut, secondQuote, Optional.of(under));
     }
 
     private static Set<String> toggled(Set<String> set, String element) {

@@ -2,6 +2,11 @@ package fencerow.wording;
 
 import com.ibm.icu.text.MessageFormat;
 import com.ibm.icu.util.ULocale;
+import java.time.LocalDate;
+import java.time.chrono.IsoChronology;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.FormatStyle;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -64,5 +69,12 @@ public final class Texts {
      */
     public String get(String key, Map<String, ?> arguments) {
         return new MessageFormat(get(key), locale).format(new TreeMap<String, Object>(arguments));
+    }
+
+    /** A day in full, as the language writes it. */
+    public String day(LocalDate day) {
+        String pattern = DateTimeFormatterBuilder.getLocalizedDateTimePattern(
+                FormatStyle.LONG, null, IsoChronology.INSTANCE, locale());
+        return DateTimeFormatter.ofPattern(pattern, locale()).format(day);
     }
 }

@@ -1,6 +1,8 @@
 package fencerow.kiosk;
 
+import fencerow.kiosk.attract.AttractGreeter;
 import fencerow.kiosk.frame.Frame;
+import fencerow.kiosk.frame.Greeting;
 import fencerow.kiosk.frame.KioskWindow;
 import fencerow.kiosk.frame.OpenWindow;
 import fencerow.kiosk.frame.Opening;
@@ -22,13 +24,18 @@ public record LiveKiosk(OpenWindow window, HandClock clock, AtomicInteger offers
 
     /** Opens it and waits until there is something to see. */
     public static LiveKiosk of(Openings openings) {
+        LiveKiosk kiosk = opening(openings);
+        kiosk.waitFor(() -> kiosk.window().frame().isPresent(), "a first screen");
+        return kiosk;
+    }
+
+    /** Opens it and does not wait. */
+    public static LiveKiosk opening(Openings openings) {
         var clock = new HandClock();
         var offers = new AtomicInteger();
         var content = new KioskWindow.Content(counting(openings, offers), Screens::make, TroubleView::of,
-                Speaker.NONE);
-        var kiosk = new LiveKiosk(OpenWindow.of(content, clock), clock, offers);
-        kiosk.waitFor(() -> kiosk.window().frame().isPresent(), "a first screen");
-        return kiosk;
+                new AttractGreeter(), Speaker.NONE);
+        return new LiveKiosk(OpenWindow.of(content, clock), clock, offers);
     }
 
     /** The demo showroom, which never changes; lists go nowhere. */
@@ -51,6 +58,16 @@ public record LiveKiosk(OpenWindow window, HandClock clock, AtomicInteger offers
             @Override
             public Opening open() {
                 return openings.open();
+            }
+
+            @Override
+            public Optional<Greeting> findGreeting() {
+                return openings.findGreeting();
+            }
+
+            @Override
+            public void keep(Greeting greeting) {
+                openings.keep(greeting);
             }
 
             @Override

@@ -63,6 +63,8 @@ final class MatchPlaces {
                 at("list-new", Visit.NEW, Place.ListPreview.TOP),
                 at("list-end", wrong(), new Place.ListPreview(1)),
                 at("print", wrong(), new Place.Print()),
+                new WalkPlace("print-code", frame -> open(frame, wrong(), new Place.Print()),
+                        shown -> shown.touch(shown.frame().say("print.code.make"))),
                 new WalkPlace("print-done", frame -> open(frame, wrong(), new Place.Print()),
                         shown -> shown.touch(shown.frame().say("print.save"))),
                 at("guide", longDrive(), new Place.Guide(Visit.NEW, 0)),

@@ -38,19 +38,20 @@ public final class Rooms {
         var printing = new PaperSettings(Optional.of("ipp://printer.invalid/ipp/print"), paper.saveFolder(),
                 paper.letter(), paper.pageOne(), paper.signs(), paper.perVisit(), paper.perHour());
         return with(demo, new Settings(set.name(), set.languages(), set.metric(), set.idle(), set.panel(), printing,
-                set.pin()), printer);
+                set.pin(), set.comeBackDays()), printer);
     }
 
     /** A showroom on a panel of another size. */
     static Premises on(double diagonalMetres, Premises room) {
         Settings set = room.settings();
         return with(room, new Settings(set.name(), set.languages(), set.metric(), set.idle(),
-                new Settings.Panel(diagonalMetres, set.panel().doubleTouch()), set.paper(), set.pin()), room.printer());
+                new Settings.Panel(diagonalMetres, set.panel().doubleTouch()), set.paper(), set.pin(),
+                set.comeBackDays()), room.printer());
     }
 
     private static Premises with(Premises room, Settings settings, ListPrinter printer) {
         return new Premises(room.showroom(), room.texts(), room.libraries(), settings, room.search(), printer,
-                room.contentVersion(), room.problems(), room.journal());
+                room.contentVersion(), room.problems(), room.journal(), room.comeBack());
     }
 
     private static Premises read() {
@@ -60,7 +61,7 @@ public final class Rooms {
             Content content = good.content().withPseudoLocale();
             return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
                     Finders.of(content)::find, new ScriptedPrinter(new PrintOutcome.Printed()),
-                    content.version(), List.of(), ended -> { });
+                    content.version(), List.of(), ended -> { }, Optional.of(new ScriptedComeBack()));
         }
         throw new AssertionError("the shipped content has mistakes: " + reading);
     }

@@ -52,6 +52,11 @@ record WalkPlace(String name, Consumer<Frame> prepare, Consumer<Shown> then) {
                     shown.clock().pass(Duration.ofMinutes(1).plusSeconds(20));
                     shown.frame().tick();
                 }),
+                at("code", new Place.EnterCode("K7QM3F")),
+                new WalkPlace("code-wrong", frame -> frame.go(new Place.EnterCode("K7QM3F9TXW2B")),
+                        shown -> shown.touch(shown.frame().say("code.look"))),
+                new WalkPlace("code-back", frame -> frame.go(new Place.EnterCode(ScriptedComeBack.CODE)),
+                        shown -> shown.touch(shown.frame().say("code.look"))),
                 new WalkPlace("word", frame -> WordSheet.lay(frame, "pto")),
                 new WalkPlace("help", frame -> frame.go(Place.Topics.FIRST),
                         shown -> shown.touch(shown.frame().say("strip.help")))));

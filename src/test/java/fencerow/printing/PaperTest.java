@@ -231,7 +231,7 @@ class PaperTest {
         String odd = "Nuts & <b>bolts</b> \"{{x}}\"";
         var imprint = new Handout.Imprint(odd, false, RandomHandouts.DAY, odd);
         Handout handout = new Handout(imprint, odd, plain.mustHaves(), plain.lines(), plain.cautions(),
-                plain.tractors(), plain.library(), plain.comeBackCode());
+                plain.tractors(), plain.library(), plain.comeBack());
         Printout printout = paper.print(handout, handouts.phrases(), PageFormat.LETTER, TWO_PAGES);
         try (PDDocument pdf = Pdf.open(printout.pdf())) {
             assertTrue(Pdf.flat(Pdf.text(pdf, 1)).contains(odd));
@@ -259,7 +259,7 @@ class PaperTest {
         var handouts = new RandomHandouts(4, ENGLISH);
         Handout plain = handouts.next();
         Handout empty = new Handout(plain.imprint(), "", List.of(), List.of(), List.of(), List.of(),
-                plain.library(), plain.comeBackCode());
+                plain.library(), plain.comeBack());
         Printout printout = paper.print(empty, handouts.phrases(), PageFormat.LETTER,
                 List.of(Sheet.LIST, Sheet.COMPARISON, Sheet.FURTHER_LINES, Sheet.EXPLANATIONS));
         assertEquals(2, printout.pages());

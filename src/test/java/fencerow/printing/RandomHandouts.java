@@ -21,6 +21,7 @@ import fencerow.terms.Relation;
 import fencerow.terms.Stop;
 import fencerow.terms.Threshold;
 import fencerow.terms.TopicId;
+import fencerow.visit.ReturnCode;
 import fencerow.wording.Phrases;
 import fencerow.wording.Texts;
 import java.time.LocalDate;
@@ -74,7 +75,9 @@ final class RandomHandouts {
                 some(CAUTIONS, random.nextInt(5)),
                 tractors,
                 new Library(texts.language(), List.of(), List.of()),
-                Optional.empty());
+                random.nextInt(3) == 0
+                        ? Optional.of(new ReturnCode("WWWW-WWWW-WWWW", DAY.plusDays(60)))
+                        : Optional.empty());
     }
 
     /** Every line there is, for a page without end. */
@@ -87,7 +90,7 @@ final class RandomHandouts {
                         List.of(new Because.ForEveryone()), ChecklistLine.Place.PAGE_ONE))
                 .toList();
         return new Handout(handout.imprint(), handout.work(), handout.mustHaves(), lines, handout.cautions(),
-                handout.tractors(), handout.library(), handout.comeBackCode());
+                handout.tractors(), handout.library(), handout.comeBack());
     }
 
     private <T> List<T> some(List<T> all, int count) {

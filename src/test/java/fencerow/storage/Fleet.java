@@ -29,8 +29,8 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
 
 /**
- * Simulated kiosks on one server on loopback: each reads, edits and counts visits at random moments, the same seeded way
- * each time; in the middle the server is killed and started again. Each kept edit adds one to a unit's asking price, so
+ * Simulated kiosks on one server on loopback: each reads, edits and counts visits at random moments, in the same
+ * seeded way each time; in the middle the server is killed and started again. Each kept edit adds one to a unit's asking price, so
  * that in the end every price must be the number of edits of that unit that were answered as kept.
  *
  * @param kept       edits answered as kept
@@ -54,7 +54,7 @@ record Fleet(int kept, int overtaken, int refused, int unsure, List<Double> edit
         int seconds = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 60;
         long seed = arguments.length > 2 ? Long.parseLong(arguments[2]) : 1;
         Path folder = Files.createTempDirectory("fleet");
-        Fleet fleet = run(folder, kiosks, Duration.ofSeconds(seconds), seed);
+        Fleet fleet = run(folder, kiosks, Duration.ofSeconds(seconds), seed, true);
         System.out.printf(Locale.ROOT, "%d kiosks, %d s, seed %d, %d units: %d edits kept, %d overtaken and made again,"
                         + " %d refused while the server was away, %d cut off%n", kiosks, seconds, seed, UNITS,
                 fleet.kept(), fleet.overtaken(), fleet.refused(), fleet.unsure());
@@ -91,12 +91,12 @@ record Fleet(int kept, int overtaken, int refused, int unsure, List<Double> edit
         final Queue<Double> seen = new ConcurrentLinkedQueue<>();
     }
 
-    static Fleet run(Path folder, int kiosks, Duration time, long seed) throws Exception {
+    static Fleet run(Path folder, int kiosks, Duration time, long seed, boolean sync) throws Exception {
         Clock clock = Clock.system(ZoneOffset.UTC);
         var done = new Tallies();
         var open = new AtomicBoolean(true);
         List<String> wrong = new ArrayList<>();
-        try (TestServer postgres = TestServer.start(folder.resolve("server"))) {
+        try (TestServer postgres = TestServer.start(folder.resolve("server"), sync)) {
             Server server = postgres.database();
             Store.migrate(server, Optional.empty());
             List<Store> stores = new ArrayList<>();

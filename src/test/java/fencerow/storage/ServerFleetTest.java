@@ -19,7 +19,7 @@ class ServerFleetTest {
     void kiosksThatReadAndEditAtOnceLoseNothingThoughTheServerIsKilled() throws Exception {
         assumeTrue(Boolean.getBoolean(TestServer.ASKED_FOR), TestServer.HOW);
         long seed = 20261125;
-        Fleet fleet = Fleet.run(folder, 3, Duration.ofSeconds(4), seed);
+        Fleet fleet = Fleet.run(folder, 3, Duration.ofSeconds(4), seed, false);
         assertEquals(List.of(), fleet.wrong(), "seed " + seed);
         assertTrue(fleet.kept() > 0 && !fleet.seenMillis().isEmpty(), "nothing was edited; the test looked at nothing");
     }

@@ -172,6 +172,9 @@ class ServerSharedTest {
             assertEquals(Optional.of("100"), unit(one).row().find("asking"));
             assertEquals(5, one.journal().sum(DAY, DAY).count(READ));
             one.journal().add(DAY, Tally.NONE.plus(READ, 10));
+            // A code that was not looked up must not count as a wrong one.
+            Store away = one;
+            assertThrows(NotKeptException.class, () -> away.comeBacks().findRow("c0ffee"));
             assertTrue(one.notices().get(0).contains("2026-05-04T15:30:00Z"), one.notices().toString());
         } finally {
             postgres().startAgain();

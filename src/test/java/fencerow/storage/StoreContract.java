@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fencerow.desk.ComeBacks;
 import fencerow.desk.Counter;
 import fencerow.desk.Edit;
 import fencerow.desk.Sale;
@@ -161,6 +162,21 @@ abstract class StoreContract {
             store.journal().add(day, Tally.NONE.plus(read, 3));
             assertEquals(7, store.journal().sum(day.minusDays(30), day).count(read));
             assertEquals(Tally.NONE, store.journal().sum(day.plusDays(1), day.plusDays(9)));
+        }
+    }
+
+    @Test
+    void sealedVisitsAreFoundByTheirHandleUntilTheirDaysAreOver() throws UnusableStoreException {
+        LocalDate day = LocalDate.parse("2026-05-04");
+        var row = new ComeBacks.Row("c0ffee", day, "sealed");
+        try (Store store = open()) {
+            store.comeBacks().keep(row);
+            assertEquals(0, store.comeBacks().forgetBefore(day));
+        }
+        try (Store store = open()) {
+            assertEquals(Optional.of(row), store.comeBacks().findRow("c0ffee"));
+            assertEquals(1, store.comeBacks().forgetBefore(day.plusDays(1)));
+            assertEquals(Optional.empty(), store.comeBacks().findRow("c0ffee"));
         }
     }
 

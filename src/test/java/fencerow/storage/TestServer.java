@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 
 /**
  * A PostgreSQL server of the tests' own on loopback: the binaries that come as a library, or Debian's where those
- * cannot start. It writes to the disk before it answers, as a showroom's does.
+ * cannot start.
  */
 public final class TestServer implements AutoCloseable {
     /** Whether tests are to use one. */
@@ -38,21 +38,32 @@ public final class TestServer implements AutoCloseable {
 
     private final Path folder;
     private final int port;
+    private final boolean sync;
     private final Optional<Path> debian;
     private Optional<EmbeddedPostgres> embedded = Optional.empty();
     private int databases;
 
-    private TestServer(Path folder, int port, Optional<Path> debian) {
+    private TestServer(Path folder, int port, boolean sync, Optional<Path> debian) {
         LIBRARY.setLevel(Level.OFF);
         this.folder = folder;
         this.port = port;
+        this.sync = sync;
         this.debian = debian;
     }
 
-    /** Starts one whose data lie in a folder. @throws IllegalStateException if none can be started here */
+    /**
+     * Starts one whose data lie in a folder; enough where the server alone is killed and not the machine.
+     *
+     * @throws IllegalStateException if none can be started here
+     */
     public static TestServer start(Path folder) throws Exception {
+        return start(folder, false);
+    }
+
+    /** Starts one; with {@code sync} it waits for the disk before it answers, as a showroom's does. */
+    static TestServer start(Path folder, boolean sync) throws Exception {
         int port = freePort();
-        var server = new TestServer(folder.resolve("embedded"), port, Optional.empty());
+        var server = new TestServer(folder.resolve("embedded"), port, sync, Optional.empty());
         try {
             server.startAgain();
             return server;
@@ -62,7 +73,7 @@ public final class TestServer implements AutoCloseable {
                             + ") and Debian's is not there; install the package postgresql", e));
             System.err.println("PostgreSQL: the library's does not start here (" + e.getMessage() + "); taking "
                     + programs);
-            var installed = new TestServer(folder.resolve("installed"), port, Optional.of(programs));
+            var installed = new TestServer(folder.resolve("installed"), port, sync, Optional.of(programs));
             installed.initialize(programs);
             installed.startAgain();
             return installed;
@@ -102,14 +113,15 @@ public final class TestServer implements AutoCloseable {
     public void startAgain() throws Exception {
         if (debian.isPresent()) {
             run("runuser", "-u", "postgres", "--", debian.get().resolve("pg_ctl").toString(), "-D", folder.toString(),
-                    "-w", "-l", folder.resolve("log").toString(), "-o", "-p " + port + " -k " + folder, "start");
+                    "-w", "-l", folder.resolve("log").toString(), "-o",
+                    "-p " + port + " -k " + folder + " -c fsync=" + (sync ? "on" : "off"), "start");
         } else {
             embedded = Optional.of(EmbeddedPostgres.builder()
                     .setDataDirectory(folder)
                     .setCleanDataDirectory(false)
                     .setPort(port)
-                    .setPGStartupWait(Duration.ofSeconds(20))
-                    .setServerConfig("fsync", "on")
+                    .setPGStartupWait(Duration.ofSeconds(60))
+                    .setServerConfig("fsync", sync ? "on" : "off")
                     .setServerConfig("synchronous_commit", "on")
                     .start());
         }

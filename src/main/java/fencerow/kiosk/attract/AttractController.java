@@ -11,11 +11,7 @@ public final class AttractController implements Screen {
 
     /** For the frame's content. */
     public AttractController(Frame frame) {
-        AttractInteractor interactor =
-                new AttractInteractor(frame.premises().showroom().catalogue(), frame.texts());
-        AttractModel model = new AttractModel(frame.premises().settings().name(), frame.say("attract.promise"),
-                frame.say("attract.start"), frame.say("attract.people-think"), frame.say("attract.in-truth"),
-                interactor.turns());
+        AttractModel model = AttractModel.of(frame.premises(), frame);
         this.view = new AttractView(model, () -> frame.go(new Place.Home()));
     }
 

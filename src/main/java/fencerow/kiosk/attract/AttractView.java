@@ -24,11 +24,13 @@ final class AttractView {
     private final Label truth = Words.lead("");
     private final HBox steps = Boxes.row();
     private final Timeline loop = new Timeline(new KeyFrame(EACH, done -> next()));
+    private final Label start;
     private final Touch node;
     private int shown;
 
-    AttractView(AttractModel model, Runnable start) {
+    AttractView(AttractModel model, Runnable touched) {
         this.model = model;
+        this.start = Words.heading(model.start());
         Region mark = new Region();
         mark.getStyleClass().add("attract-mark");
         VBox turn = model.turns().isEmpty()
@@ -38,15 +40,25 @@ final class AttractView {
                         Boxes.tight(Words.of(Styles.FOLIO, model.truth()), truth));
         VBox page = Boxes.loose(
                 Boxes.stack(mark, Words.heading(model.showroom())),
-                Boxes.filler(), turn, Boxes.filler(), steps, Words.heading(model.start()));
+                Boxes.filler(), turn, Boxes.filler(), steps, start);
         page.getStyleClass().add("attract");
         page.setAlignment(Pos.CENTER_LEFT);
-        node = new Touch(model.start(), page, start).styled("attract-touch");
+        node = new Touch(model.start(), page, touched).styled("attract-touch");
         show(0);
         if (model.turns().size() > 1) {
             loop.setCycleCount(Animation.INDEFINITE);
             loop.play();
         }
+    }
+
+    /** The page before there is anything to go to; who touches it is asked to wait. */
+    static AttractView greeting(AttractModel model, Runnable touched) {
+        AttractView[] view = new AttractView[1];
+        view[0] = new AttractView(model, () -> {
+            view[0].start.setText(model.moment());
+            touched.run();
+        });
+        return view[0];
     }
 
     Node node() {

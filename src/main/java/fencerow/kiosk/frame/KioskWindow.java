@@ -17,13 +17,11 @@ import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Platform;
-import javafx.geometry.Rectangle2D;
 import javafx.scene.Cursor;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCombination;
 import javafx.scene.layout.StackPane;
-import javafx.stage.Screen;
 import javafx.stage.Stage;
 import javafx.stage.StageStyle;
 import javafx.util.Duration;
@@ -51,11 +49,12 @@ public final class KioskWindow {
     private final BackRoom backRoom = new BackRoom(workers, Platform::runLater);
     private final Scene scene = new Scene(new StackPane(), Theme.ground());
     private final Stage stage = new Stage();
+    private final Cover cover = new Cover(stage);
     private final Timeline ticks = new Timeline(new KeyFrame(LOOK_AT_CLOCK, passed -> tick()));
     private final FailureLimit failures;
     private final StaffLock lock;
+    private final FirstPage firstPage;
     private Optional<Frame> frame = Optional.empty();
-    private Rectangle2D covered = Rectangle2D.EMPTY;
     private Optional<Thread.UncaughtExceptionHandler> before = Optional.empty();
     private int tick;
     private boolean looking;
@@ -66,12 +65,14 @@ public final class KioskWindow {
      * @param openings reads what there is to show
      * @param screens  makes the screens
      * @param wrong    says what is wrong when there is nothing to show
+     * @param greeter  makes the page that is there first
      * @param speaker  reads aloud
      */
     public record Content(
             Openings openings,
             ScreenMaker screens,
             BiFunction<Opening.Closed, Doors, Parent> wrong,
+            Greeter greeter,
             Speaker speaker) {}
 
     /**
@@ -85,6 +86,7 @@ public final class KioskWindow {
         this.clock = clock;
         this.ended = ended;
         this.lock = new StaffLock(clock);
+        this.firstPage = new FirstPage(content.openings(), content.greeter());
         this.failures = new FailureLimit(clock, MOST_FAILURES, FAILURES_WITHIN);
         ticks.setCycleCount(Animation.INDEFINITE);
     }
@@ -147,44 +149,14 @@ public final class KioskWindow {
 
     /** Over the whole primary screen, without a cursor and without a way out but the staff door. */
     void openFullScreen() {
-        Rectangle2D bounds = Screen.getPrimary().getBounds();
         stage.initStyle(StageStyle.UNDECORATED);
         stage.setScene(scene);
         scene.setCursor(Cursor.NONE);
         stage.setFullScreenExitHint("");
         stage.setFullScreenExitKeyCombination(KeyCombination.NO_MATCH);
         stage.setOnCloseRequest(request -> request.consume());
-        spread(bounds);
-        stage.show();
-        stage.setFullScreen(true);
-        cover(bounds);
+        cover.draw();
         start();
-    }
-
-    private void spread(Rectangle2D bounds) {
-        stage.setX(bounds.getMinX());
-        stage.setY(bounds.getMinY());
-        stage.setWidth(bounds.getWidth());
-        stage.setHeight(bounds.getHeight());
-    }
-
-    /** A screen that was turned, replaced or set otherwise is covered anew; looked at with each tick. */
-    private void keepCovered() {
-        Rectangle2D bounds = Screen.getPrimary().getBounds();
-        if (!bounds.equals(covered) && stage.isFullScreen()) {
-            spread(bounds);
-            cover(bounds);
-        }
-    }
-
-    /** A window may say that it is full screen and yet not cover it: only the scene's size tells. */
-    private void cover(Rectangle2D bounds) {
-        covered = bounds;
-        if (scene.getWidth() < bounds.getWidth() || scene.getHeight() < bounds.getHeight()) {
-            LOG.log(System.Logger.Level.WARNING, "the window does not cover the screen: "
-                    + scene.getWidth() + "x" + scene.getHeight() + " of "
-                    + bounds.getWidth() + "x" + bounds.getHeight() + "; check the window manager");
-        }
     }
 
     private void start() {
@@ -192,12 +164,12 @@ public final class KioskWindow {
         Thread.currentThread().setUncaughtExceptionHandler((thread, failure) -> failed(failure));
         Platform.setImplicitExit(false);
         ticks.play();
-        read();
+        firstPage.show(scene, this::read);
     }
 
     private void tick() {
         frame.ifPresent(Frame::tick);
-        keepCovered();
+        cover.keep();
         tick++;
         if (tick % TICKS_A_LOOK_FOR_NEWER == 0 && !looking) {
             lookForNewer();
@@ -243,6 +215,7 @@ public final class KioskWindow {
                     content.speaker());
             frame = Optional.of(next);
             next.show(scene);
+            firstPage.over(next, workers);
         } else if (opening instanceof Opening.Closed nothing) {
             frame = Optional.empty();
             scene.setRoot(content.wrong().apply(nothing, doors));
@@ -279,6 +252,7 @@ public final class KioskWindow {
         ticks.stop();
         workers.shutdownNow();
         stage.hide();
+        cover.open();
         before.ifPresent(Thread.currentThread()::setUncaughtExceptionHandler);
         ended.accept(how);
     }

@@ -206,6 +206,12 @@ public sealed interface Place {
     /** Printing the list. */
     record Print() implements Place {}
 
+    /** Typing the code of an earlier visit, as far as it is typed. */
+    record EnterCode(String typed) implements Place {
+        /** Nothing typed yet. */
+        public static final EnterCode EMPTY = new EnterCode("");
+    }
+
     /** Behind the staff door, or in front of it as long as no PIN was given. */
     record Staff() implements Place {}
 }

@@ -8,6 +8,7 @@ import fencerow.wording.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param contentVersion printed on lists and shown to staff
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
  * @param journal        gets what a visit came to when it has ended
+ * @param comeBack       keeps visits for who wants to come back; empty where that is not offered
  */
 public record Premises(
         Showroom showroom,
@@ -33,7 +35,8 @@ public record Premises(
         ListPrinter printer,
         String contentVersion,
         List<String> problems,
-        Consumer<Tally> journal) {
+        Consumer<Tally> journal,
+        Optional<ComeBack> comeBack) {
     /** @throws IllegalArgumentException if an offered language has no words or no explainers */
     public Premises {
         texts = Map.copyOf(texts);
@@ -50,17 +53,18 @@ public record Premises(
     /** The same, with newer content that is therefore not shown being wrong in these ways. */
     public Premises withProblems(List<String> others) {
         return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others,
-                journal);
+                journal, comeBack);
     }
 
     /** The same with another stock, which may have problems of its own. */
     public Premises with(Showroom now, List<String> more) {
         List<String> all = new ArrayList<>(problems);
         all.addAll(more);
-        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, journal);
+        return new Premises(
+                now, texts, libraries, settings, search, printer, contentVersion, all, journal, comeBack);
     }
 
-    Texts texts(String language) {
+    public Texts texts(String language) {
         return given(texts.get(language), language);
     }
 

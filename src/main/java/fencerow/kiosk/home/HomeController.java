@@ -3,6 +3,7 @@ package fencerow.kiosk.home;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
+import java.util.Optional;
 import javafx.scene.Node;
 
 /** The start page. */
@@ -14,7 +15,8 @@ public final class HomeController implements Screen {
     public HomeController(Frame frame) {
         this.frame = frame;
         var interactor = new HomeInteractor(frame.texts(), frame.library());
-        var model = new HomeModel(interactor.doors(), frame.say("home.search"), frame.say("home.work-it-out"),
+        Optional<String> code = frame.premises().comeBack().map(offered -> frame.say("home.have-code"));
+        var model = new HomeModel(interactor.doors(), frame.say("home.search"), frame.say("home.work-it-out"), code,
                 interactor.tractor());
         this.view = HomeView.of(model, frame, frame::go);
     }

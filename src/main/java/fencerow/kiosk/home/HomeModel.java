@@ -13,9 +13,10 @@ import java.util.Optional;
  * @param doors  in the order a new shopper may want them
  * @param search the words on the search button
  * @param work   the words on the button to the calculations
+ * @param code   the words on the button for who has a code; empty where no codes are given
  * @param tractor the drawn one, whose parts lead to their explainers; empty where no drawing is shipped
  */
-record HomeModel(List<Door> doors, String search, String work, Optional<Tractor> tractor) {
+record HomeModel(List<Door> doors, String search, String work, Optional<String> code, Optional<Tractor> tractor) {
     HomeModel {
         doors = List.copyOf(doors);
     }

@@ -37,6 +37,8 @@ final class HomeView {
         VBox ways = Boxes.stack(
                 narrow(Buttons.secondary(Icon.SEARCH, model.search(), () -> go.accept(Place.Find.EMPTY))),
                 narrow(Buttons.secondary(Icon.WORK, model.work(), () -> go.accept(Place.Work.FIRST))));
+        model.code().ifPresent(words -> ways.getChildren().add(
+                narrow(Buttons.secondary(Icon.UNDO, words, () -> go.accept(Place.EnterCode.EMPTY)))));
         Node below = model.tractor()
                 .map(tractor -> (Node) new Split(
                         frame.scale(),

@@ -22,6 +22,9 @@ public final class Keyboard extends Pane {
     private static final List<String> FURTHER = List.of(
             "1234567890", "\u00e1\u00e9\u00ed\u00f3\u00fa\u00fc\u00f1\u00bf\u00a1", "-/'.,&?");
 
+    /** Digits and the letters that codes are made of. */
+    private static final List<String> CODE = List.of("1234567890", "QWERTYP", "ASDFGHJK", "ZXCVBNM");
+
     private record Key(Touch touch, double width) {}
 
     /**
@@ -31,6 +34,15 @@ public final class Keyboard extends Pane {
      * @param further the key that leads to digits and further letters
      */
     public record Names(String letters, String further, String space, String backspace) {}
+
+    /**
+     * The keys of codes alone, in one layer.
+     *
+     * @param backspaceName what the key is called that takes the last character away
+     */
+    public static Keyboard ofCode(Scale scale, String backspaceName, Consumer<String> typed, Runnable backspace) {
+        return new Keyboard(scale, new Names("", "", "", backspaceName), typed, backspace, CODE);
+    }
 
     private final Scale scale;
     private final Names names;
@@ -45,12 +57,17 @@ public final class Keyboard extends Pane {
      * @param backspace takes the last one away
      */
     public Keyboard(Scale scale, Names names, Consumer<String> typed, Runnable backspace) {
+        this(scale, names, typed, backspace, LETTERS);
+    }
+
+    private Keyboard(
+            Scale scale, Names names, Consumer<String> typed, Runnable backspace, List<String> layer) {
         this.scale = scale;
         this.names = names;
         this.typed = typed;
         this.backspace = backspace;
         getStyleClass().add(Styles.KEYBOARD);
-        show(LETTERS);
+        show(layer);
     }
 
     private void show(List<String> layer) {
@@ -61,13 +78,15 @@ public final class Keyboard extends Pane {
             line.codePoints().mapToObj(Character::toString).forEach(each -> row.add(letter(each)));
             rows.add(row);
         }
-        rows.get(2).add(new Key(new Touch(names.backspace(), Icon.BACKSPACE.node(), backspace)
+        rows.get(layer.size() - 1).add(new Key(new Touch(names.backspace(), Icon.BACKSPACE.node(), backspace)
                 .styled(Styles.KEY, "key-wide"), 2));
-        rows.add(List.of(
-                new Key(letters
-                        ? word(names.further(), () -> show(FURTHER))
-                        : word(names.letters(), () -> show(LETTERS)), 2.5),
-                new Key(word(names.space(), () -> typed.accept(" ")), 5)));
+        if (!layer.equals(CODE)) {
+            rows.add(List.of(
+                    new Key(letters
+                            ? word(names.further(), () -> show(FURTHER))
+                            : word(names.letters(), () -> show(LETTERS)), 2.5),
+                    new Key(word(names.space(), () -> typed.accept(" ")), 5)));
+        }
         getChildren().setAll(rows.stream().flatMap(List::stream).map(Key::touch).toArray(Node[]::new));
         requestLayout();
     }

@@ -10,6 +10,7 @@ import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.printing.PrintOutcome;
 import fencerow.printing.PrinterTrouble;
+import fencerow.visit.ReturnCode;
 import fencerow.visit.Visit;
 import java.util.EnumSet;
 import java.util.List;
@@ -25,6 +26,7 @@ public final class PrintController implements Screen, PrintTouches {
     private static final System.Logger LOG = System.getLogger(PrintController.class.getName());
     private static final String PRINT = "print";
     private static final String STATE = "printer-state";
+    private static final String CODE = "come-back";
     private static final Duration BETWEEN_LOOKS = Duration.millis(700);
 
     private final Frame frame;
@@ -39,6 +41,9 @@ public final class PrintController implements Screen, PrintTouches {
     private int pages;
     private boolean begun;
     private List<String> lines = List.of();
+    private PrintModel shown;
+    private boolean printed;
+    private Optional<CodeCard> noCode = Optional.empty();
 
     /** For the frame's visit. */
     public PrintController(Frame frame) {
@@ -47,6 +52,7 @@ public final class PrintController implements Screen, PrintTouches {
         this.printer = frame.premises().printer();
         this.interactor = new PrintInteractor(frame.premises().showroom(), frame.texts(), saves);
         this.view = new PrintView(frame, this);
+        this.shown = interactor.ready(frame.visit().get(), extras, lines, trouble);
         nextLook.setOnFinished(event -> look());
         again();
         frame.follow(frame.outlook(), this::tell);
@@ -61,8 +67,32 @@ public final class PrintController implements Screen, PrintTouches {
 
     private void showReady() {
         if (!begun) {
-            view.show(interactor.ready(frame.visit().get(), extras, lines, trouble));
+            show(interactor.ready(frame.visit().get(), extras, lines, trouble));
         }
+    }
+
+    private void show(PrintModel model) {
+        shown = model;
+        view.show(model, frame.premises().comeBack().map(comeBack ->
+                noCode.orElseGet(() -> interactor.code(frame.visit().get(), comeBack.days(), printed))));
+    }
+
+    @Override
+    public void makeCode() {
+        Visit visit = frame.visit().get();
+        frame.premises().comeBack().ifPresent(comeBack ->
+                frame.backRoom().work(CODE, () -> comeBack.keep(visit), this::made, failure -> {
+                    note("a visit could not be kept", failure);
+                    noCode = Optional.of(interactor.noCode(false));
+                    show(shown);
+                }));
+    }
+
+    private void made(Optional<ReturnCode> code) {
+        code.ifPresentOrElse(
+                made -> frame.change(visit -> visit.kept(made)),
+                () -> noCode = Optional.of(interactor.noCode(true)));
+        show(shown);
     }
 
     @Override
@@ -91,9 +121,10 @@ public final class PrintController implements Screen, PrintTouches {
 
     private void begin(PrintModel working, Way way) {
         begun = true;
+        printed = frame.visit().get().code().isEmpty();
         job = Optional.empty();
         nextLook.stop();
-        view.show(working);
+        show(working);
         Visit visit = frame.visit().get();
         Comfort comfort = frame.comfort();
         Set<ListPrinter.Part> parts = PrintInteractor.parts(extras);
@@ -104,15 +135,15 @@ public final class PrintController implements Screen, PrintTouches {
         frame.backRoom().work(PRINT, work, this::done, this::failed);
     }
 
-    private void done(Printed printed) {
-        pages = printed.pages();
-        if (printed.outcome() instanceof PrintOutcome.Printed || printed.outcome() instanceof PrintOutcome.Saved) {
+    private void done(Printed made) {
+        pages = made.pages();
+        if (made.outcome() instanceof PrintOutcome.Printed || made.outcome() instanceof PrintOutcome.Saved) {
             frame.counts().count(Counter.of(Counter.Kind.PRINTED, ""));
         }
-        job = Optional.of(printed.outcome())
+        job = Optional.of(made.outcome())
                 .filter(PrintOutcome.Queued.class::isInstance)
                 .map(PrintOutcome.Queued.class::cast);
-        view.show(interactor.printed(printed));
+        show(interactor.printed(made));
         if (job.isPresent()) {
             nextLook.playFromStart();
         }
@@ -132,14 +163,19 @@ public final class PrintController implements Screen, PrintTouches {
 
     /** Writes down what kind of failure it was, without a word of the shopper's. */
     private void failed(Throwable failure) {
-        LOG.log(System.Logger.Level.ERROR, "a list could not be printed: " + failure.getClass().getName());
+        note("a list could not be printed", failure);
         job = Optional.empty();
-        view.show(interactor.broken());
+        show(interactor.broken());
+    }
+
+    private static void note(String what, Throwable failure) {
+        LOG.log(System.Logger.Level.ERROR, what + ": " + failure.getClass().getName());
     }
 
     @Override
     public void again() {
         begun = false;
+        printed = false;
         job = Optional.empty();
         showReady();
         frame.backRoom().work(STATE, printer::findTrouble, found -> {

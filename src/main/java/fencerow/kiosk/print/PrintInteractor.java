@@ -61,6 +61,20 @@ final class PrintInteractor {
         return outcome.says(texts) + " " + outcome.todo(texts);
     }
 
+    /** The code that the visit has, or that it can have for so many days. */
+    CodeCard code(Visit visit, int days, boolean printed) {
+        return visit.code()
+                .map(code -> new CodeCard(Optional.of(code.code()),
+                        say(printed ? "code.write-down" : "code.works", Map.of("day", texts.day(code.lastDay()))),
+                        false))
+                .orElseGet(() -> new CodeCard(Optional.empty(), say("code.offer", Map.of("days", days)), true));
+    }
+
+    /** Without a code, and why: so many were made lately, or none can be kept. */
+    CodeCard noCode(boolean tooMany) {
+        return new CodeCard(Optional.empty(), say(tooMany ? "code.too-many" : "code.broken", Map.of()), false);
+    }
+
     /** The list, and what else is wanted. */
     static Set<Part> parts(Set<Part> extras) {
         EnumSet<Part> parts = EnumSet.of(Part.LIST);

@@ -18,5 +18,7 @@ interface PrintTouches {
 
     void results();
 
+    void makeCode();
+
     void finish();
 }
