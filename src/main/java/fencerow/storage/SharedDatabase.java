@@ -171,7 +171,8 @@ final class SharedDatabase implements Database, Journal, AutoCloseable {
         try {
             Mark now = server.read(Mark::of);
             Optional<Mark> before = copy.mark();
-            if (before.isPresent() && !server.<Boolean>read(before.get()::isContinuedIn)) {
+            if (before.filter(seen -> !seen.equals(now)).isPresent()
+                    && !server.<Boolean>read(before.get()::isContinuedIn)) {
                 LOG.log(System.Logger.Level.WARNING, "The server came back with other data");
                 copy.setAside();
             }

@@ -29,9 +29,9 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
 
 /**
- * Simulated kiosks on one server on loopback: each reads, edits and counts visits at random moments, in the same
- * seeded way each time; in the middle the server is killed and started again. Each kept edit adds one to a unit's asking price, so
- * that in the end every price must be the number of edits of that unit that were answered as kept.
+ * Simulated kiosks on one server on loopback: each reads, edits and counts visits at random moments, in the same seeded
+ * way each time; in the middle the server is killed and started again. Each kept edit adds one to a unit's asking
+ * price, so that in the end every price must be the number of edits of that unit that were answered as kept.
  *
  * @param kept       edits answered as kept
  * @param overtaken  edits answered as overtaken, and made again

@@ -12,7 +12,6 @@ import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
@@ -131,10 +130,11 @@ public final class TestServer implements AutoCloseable {
     public void kill() throws Exception {
         Path file = folder.resolve("postmaster.pid");
         long process = Long.parseLong(Files.readAllLines(file).get(0).strip());
-        ProcessHandle.of(process).ifPresent(server -> {
-            List<ProcessHandle> all = Stream.concat(Stream.of(server), server.descendants()).toList();
-            all.forEach(ProcessHandle::destroyForcibly);
-        });
+        // Held first, so that it starts no more processes: one that is left over would keep it from starting again.
+        run("kill", "-STOP", Long.toString(process));
+        ProcessHandle.of(process).ifPresent(server -> Stream.concat(server.descendants(), Stream.of(server))
+                .toList()
+                .forEach(ProcessHandle::destroyForcibly));
         while (answers()) {
             Thread.sleep(5);
         }
