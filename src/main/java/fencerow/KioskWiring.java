@@ -18,6 +18,7 @@ import fencerow.kiosk.frame.ComeBack;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.frame.Search;
+import fencerow.kiosk.frame.UnitPictures;
 import fencerow.search.Finder;
 import fencerow.wording.PseudoLocale;
 import java.io.IOException;
@@ -138,9 +139,10 @@ final class KioskWiring implements KioskLauncher {
     }
 
     private Premises stocked(Premises asRead, Content content, Optional<Path> list) {
-        StockRoom.Stocked now = stock.orElseThrow().join().look(content, list);
+        StockRoom room = stock.orElseThrow().join();
+        StockRoom.Stocked now = room.look(content, list);
         last = Optional.of(new Stocked(asRead, content, list, now.state()));
-        return asRead.with(now.showroom(), now.problems());
+        return asRead.with(now.showroom(), now.problems(), room.desk(content), UnitPictures.NONE);
     }
 
     /** What the kiosk greets with before anything is read. */
@@ -190,7 +192,7 @@ final class KioskWiring implements KioskLauncher {
                 new KioskPrinter(shop, settings.paper(), dataFolder.apply(folders.config()), clock),
                 content.version(),
                 problems,
-                stock.orElseThrow().join()::ended,
+                stock.orElseThrow().join(),
                 comeBack(settings));
     }
 

@@ -5,10 +5,12 @@ import fencerow.content.StockFile;
 import fencerow.content.UnitReader;
 import fencerow.desk.ComeBackBook;
 import fencerow.desk.Counter;
+import fencerow.desk.Counts;
 import fencerow.desk.Memory;
 import fencerow.desk.NotKeptException;
 import fencerow.desk.StaffLock;
 import fencerow.desk.StockBook;
+import fencerow.desk.StockDesk;
 import fencerow.desk.StockRow;
 import fencerow.desk.Tally;
 import fencerow.desk.VisitBook;
@@ -41,7 +43,7 @@ import java.util.concurrent.locks.LockSupport;
  * The units to show: those of the stock book, into which the showroom's stock list is taken at first and whenever it
  * has changed. Without a database, the stock list alone.
  */
-final class StockRoom implements AutoCloseable {
+final class StockRoom implements Counts, AutoCloseable {
     private static final System.Logger LOG = System.getLogger(StockRoom.class.getName());
     private static final String LAST_TAKEN = "stock-list";
     /** How long a change of another kiosk, or a server that is back, may go unseen. */
@@ -112,8 +114,9 @@ final class StockRoom implements AutoCloseable {
      * @param showroom with the units that can be bought, and what shoppers answered in the quiz of late
      * @param problems for staff
      * @param state    equal as long as nothing has changed
+     * @param pictures names of files, by unit
      */
-    record Stocked(Showroom showroom, List<String> problems, String state) {}
+    record Stocked(Showroom showroom, List<String> problems, String state, Map<UnitId, String> pictures) {}
 
     /**
      * Looks what is there.
@@ -125,7 +128,7 @@ final class StockRoom implements AutoCloseable {
         List<String> problems = new ArrayList<>(notices);
         store.ifPresent(open -> problems.addAll(open.notices()));
         if (store.isEmpty()) {
-            return new Stocked(content.showroom(), problems, "");
+            return new Stocked(content.showroom(), problems, "", Map.of());
         }
         forgetOldVisits();
         StockBook book = store.get().stock();
@@ -146,11 +149,22 @@ final class StockRoom implements AutoCloseable {
             UnitReader.Booked booked = content.units().read(rows);
             booked.problems().forEach(problem -> problems.add(problem.toString()));
             Showroom showroom = content.showroom().with(booked.units()).learned(answers(today, content.showroom()));
-            return new Stocked(showroom, problems, state());
+            return new Stocked(showroom, problems, state(), pictures(rows));
         } catch (NotKeptException e) {
             problems.add(String.valueOf(e.getMessage()));
-            return new Stocked(content.showroom(), problems, "");
+            return new Stocked(content.showroom(), problems, "", Map.of());
         }
+    }
+
+    private static Map<UnitId, String> pictures(List<StockRow> rows) {
+        Map<UnitId, String> pictures = new HashMap<>();
+        rows.forEach(row -> row.find("picture").ifPresent(name -> pictures.put(row.id(), name)));
+        return pictures;
+    }
+
+    /** Where staff change the units, where there is a database. */
+    Optional<StockDesk> desk(Content content) {
+        return store.map(open -> new StockDesk(open.stock(), content.units().form(), clock));
     }
 
     /** At the start and each day, for a look is taken on each. */
@@ -175,13 +189,23 @@ final class StockRoom implements AutoCloseable {
         return answers;
     }
 
-    /** A visit ended. Counts that cannot be kept now are kept with those of the next visits. */
-    void ended(Tally visit) {
+    @Override
+    public void ended(Tally visit) {
         try {
             visits.ifPresent(book -> book.ended(visit));
         } catch (NotKeptException e) {
             LOG.log(System.Logger.Level.WARNING, "Counts of visits could not be written yet", e);
         }
+    }
+
+    @Override
+    public Tally sum(LocalDate from, LocalDate to) {
+        return store.map(open -> open.journal().sum(from, to)).orElse(Tally.NONE);
+    }
+
+    @Override
+    public LocalDate today() {
+        return LocalDate.now(clock);
     }
 
     /** The state that a look would find now, without looking at any unit: what was changed, and which day it is. */

@@ -103,6 +103,7 @@ public final class FencerowCommand implements Callable<Integer> {
                 .addSubcommand(new CommandLine(new StoreCommand())
                         .addSubcommand(new StoreMigrateCommand(top))
                         .addSubcommand(new StoreMoveCommand(top)))
+                .addSubcommand(new ReportCommand(top))
                 .addSubcommand(new PinCommand(top))
                 .addSubcommand(new CommandLine(new TranslationsCommand()).addSubcommand(new AcceptCommand(top)))
                 .addSubcommand(new CommandLine.HelpCommand())

@@ -9,11 +9,11 @@ import java.util.function.Function;
 
 /** One row of a table. Accessors report a cell they cannot read, with its column, and give a stand-in. */
 record CsvRow(Place place, Map<String, String> cells, Problems problems) {
-    private static final int MOST_DOLLARS = 10_000_000;
+    static final int MOST_DOLLARS = 10_000_000;
 
     /** What is wrong with one cell of this row. */
     void error(String column, String what, String whatToDo) {
-        problems.error(place, "column [" + column + "]: " + what, whatToDo);
+        problems.error(place, column, what, whatToDo);
     }
 
     void warning(String column, String what, String whatToDo) {

@@ -21,6 +21,21 @@ final class FactReader {
         return "yes, no, unknown" + (feature.most() > 1 ? ", 0 to " + feature.most() : "") + kinds;
     }
 
+    /** Words to choose among: each way it can be fitted, told apart as far as is of use; then not, then not known. */
+    static List<String> choices(Feature feature) {
+        List<String> choices = new ArrayList<>();
+        if (!feature.kinds().isEmpty()) {
+            choices.addAll(feature.kinds());
+        } else if (feature.most() > 1) {
+            IntStream.rangeClosed(1, Math.min(feature.most(), MOST_TOLD_APART))
+                    .forEach(count -> choices.add(Integer.toString(count)));
+        } else {
+            choices.add("yes");
+        }
+        choices.addAll(List.of("no", "unknown"));
+        return choices;
+    }
+
     /** What the text says; empty if it is none of the words and numbers allowed. */
     static Optional<Fact> read(Feature feature, String text) {
         if (text.equals("no") || text.equals("false")) {

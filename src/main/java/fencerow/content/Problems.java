@@ -2,6 +2,7 @@ package fencerow.content;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 
@@ -12,12 +13,19 @@ import java.util.function.Supplier;
 final class Problems {
     private final TreeSet<Problem> errors = new TreeSet<>();
     private final TreeSet<Problem> warnings = new TreeSet<>();
+    private final TreeSet<String> columns = new TreeSet<>();
     private int count;
 
     /** Something because of which the content cannot be used. */
     void error(Place place, String what, String whatToDo) {
         errors.add(new Problem(place, what, whatToDo));
         count++;
+    }
+
+    /** The same in a cell of a table. */
+    void error(Place place, String column, String what, String whatToDo) {
+        columns.add(column);
+        error(place, "column [" + column + "]: " + what, whatToDo);
     }
 
     /** Something that looks wrong and can be used all the same. */
@@ -62,6 +70,16 @@ final class Problems {
     /** All warnings by file and line. */
     List<Problem> warnings() {
         return List.copyOf(warnings);
+    }
+
+    /** An error told without its column is in this one. */
+    void isIn(String column) {
+        columns.add(column);
+    }
+
+    /** Columns in whose cells errors were found. */
+    Set<String> columns() {
+        return Set.copyOf(columns);
     }
 
     boolean hasErrors() {

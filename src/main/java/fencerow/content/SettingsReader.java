@@ -57,9 +57,11 @@ final class SettingsReader {
         YamlMap screen = map.map("panel", "diagonal", "double-touch");
         Amount diagonal = screen.amount("diagonal", Dimension.LENGTH);
         Duration doubleTouch = Duration.ofMillis(Math.round(screen.amount("double-touch", Dimension.TIME).si() * 1000));
-        YamlMap idle = map.map("idle", "warn-after", "reset-after");
+        YamlMap idle = map.map("idle", "warn-after", "reset-after", "sign-out");
         Duration warnAfter = seconds(idle.amount("warn-after", Dimension.TIME));
         Duration resetAfter = seconds(idle.amount("reset-after", Dimension.TIME));
+        Optional<Duration> signOut = idle.find("sign-out").map(node ->
+                seconds(idle.amount("sign-out", Dimension.TIME)));
         Settings.PaperSettings paper = paper(map);
         Optional<Pin> pin = pin(map);
         OptionalInt comeBackDays = comeBackDays(map);
@@ -71,7 +73,8 @@ final class SettingsReader {
         Optional<Settings.Panel> panel = top.problems().make(map.placeOf("panel"), before, () ->
                 new Settings.Panel(diagonal.si(), doubleTouch));
         Optional<Settings.Idle> waits = top.problems().make(map.placeOf("idle"), before, () ->
-                new Settings.Idle(warnAfter, resetAfter));
+                signOut.map(staff -> new Settings.Idle(warnAfter, resetAfter, staff))
+                        .orElseGet(() -> new Settings.Idle(warnAfter, resetAfter)));
         if (panel.isEmpty() || waits.isEmpty() || weights.isEmpty() || pin.isEmpty()) {
             return Optional.empty();
         }

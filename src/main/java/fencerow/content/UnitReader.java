@@ -1,5 +1,6 @@
 package fencerow.content;
 
+import fencerow.desk.StockForm;
 import fencerow.desk.StockRow;
 import fencerow.stock.AskingPrice;
 import fencerow.stock.Availability;
@@ -34,10 +35,10 @@ public final class UnitReader {
     static final String PICTURE = "picture";
 
     private static final Pattern PICTURE_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,80}\\.(png|jpg|jpeg)");
-    private static final int FIRST_YEAR = 1950;
-    private static final int LAST_YEAR = 2100;
-    private static final int MOST_HOURS = 50_000;
-    private static final int MOST_DAYS = 1_000;
+    static final int FIRST_YEAR = 1950;
+    static final int LAST_YEAR = 2100;
+    static final int MOST_HOURS = 50_000;
+    static final int MOST_DAYS = 1_000;
 
     private final Ids ids;
     private final Map<String, Feature> features;
@@ -104,6 +105,11 @@ public final class UnitReader {
         return features.containsKey(column);
     }
 
+    /** What can be written of a unit, for a screen on which it is. */
+    public StockForm form() {
+        return new UnitForm(this, ids, features.values());
+    }
+
     /** Every column, in the order in which they are written. */
     public List<String> columns() {
         List<String> all = new ArrayList<>(COLUMNS);
@@ -122,7 +128,9 @@ public final class UnitReader {
         int before = row.problems().count();
         String id = row.text("id");
         String modelId = row.text("model");
-        ids.require(modelId, row.place(), row.problems(), Kind.MODEL);
+        if (!ids.require(modelId, row.place(), row.problems(), Kind.MODEL)) {
+            row.problems().isIn("model");
+        }
         Condition condition = row.choice("condition", Condition.values(), Condition::id);
         OptionalInt year = row.findWhole("year", FIRST_YEAR, LAST_YEAR);
         OptionalInt hours = row.findWhole("hours", 0, MOST_HOURS);
@@ -168,6 +176,8 @@ public final class UnitReader {
                 } else {
                     items.add(item);
                 }
+            } else {
+                row.problems().isIn(column);
             }
         }
         return items;

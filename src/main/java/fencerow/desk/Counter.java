@@ -17,7 +17,9 @@ public record Counter(Kind kind, String subject, String detail) implements Compa
     public enum Kind {
         /** Visits that ended. */
         VISIT("visit"),
-        /** Visits in which a question about the work was answered. */
+        /** Visits in which a question about the work was put. */
+        ASKED("asked"),
+        /** Visits in which it was answered. */
         ANSWERED("answered"),
         /** Quiz answers that were right; the subject is the question. */
         BELIEF_RIGHT("belief-right"),
@@ -25,17 +27,21 @@ public record Counter(Kind kind, String subject, String detail) implements Compa
         BELIEF_UNSURE("belief-unsure"),
         /** Ordinary words that were searched for and found nothing. */
         NOT_FOUND("not-found"),
-        /** Explainers opened. */
+        /** Visits in which the explainer was opened. */
         READ("read"),
         /** Visits with must-haves in which the unit was held against them. */
         UNIT_ASKED("unit-asked"),
         /** Those in which it had a plan. */
         UNIT_FITTED("unit-fitted"),
+        /** Those in which it had one only with the add-on; the detail is the add-on. */
+        UNIT_LACKED("unit-lacked"),
         /** Those in which it had none; the detail is the capability that was short. */
         UNIT_SHORT("unit-short"),
         /** Those in which the verdict hung on a feature nobody has checked; the detail is the feature. */
         UNIT_UNCHECKED("unit-unchecked"),
-        /** Units that the add-on, fitted ahead, would have made ready. */
+        /** Visits with must-haves for which no unit had a plan; the subject is a capability that was short. */
+        UNMET("unmet"),
+        /** Visits in which the add-on, fitted ahead, would have made a unit ready; the detail is the unit. */
         WOULD_READY("would-ready"),
         /** Lists printed. */
         PRINTED("printed"),
@@ -43,7 +49,7 @@ public record Counter(Kind kind, String subject, String detail) implements Compa
         SHOWN("shown"),
         /** Seconds a screen was shown. */
         SECONDS("seconds"),
-        /** Failures that ended a visit; the subject is their type. */
+        /** Failures in a visit; the subject is their type. */
         FAILED("failed");
 
         private final String id;

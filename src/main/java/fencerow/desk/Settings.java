@@ -60,10 +60,26 @@ public record Settings(
      *
      * @param warnAfter  the last touch on a short screen; long texts get more
      * @param resetAfter the warning; at least 20 seconds
+     * @param signOut    the last touch behind the staff door, which is then locked; the warning comes before
      */
-    public record Idle(Duration warnAfter, Duration resetAfter) {
-        /** @throws IllegalArgumentException if the warning is shorter than 20 seconds or the first wait than 10 */
+    public record Idle(Duration warnAfter, Duration resetAfter, Duration signOut) {
+        /** Where nothing is said of staff, who are busy with a customer now and then: two minutes more. */
+        private static final Duration USUAL_SIGN_OUT = Duration.ofMinutes(2);
+
+        /** With the usual wait before staff are signed out: two minutes and the warning. */
+        public Idle(Duration warnAfter, Duration resetAfter) {
+            this(warnAfter, resetAfter, USUAL_SIGN_OUT.plus(resetAfter));
+        }
+
+        /**
+         * @throws IllegalArgumentException if the warning is shorter than 20 seconds, the first wait than 10, or the
+         *                                  wait before signing out is not at least 10 seconds longer than the warning
+         */
         public Idle {
+            if (signOut.minus(resetAfter).toSeconds() < 10) {
+                throw new IllegalArgumentException("sign-out after " + signOut.toSeconds()
+                        + " s is too short; give at least 10 s more than reset-after");
+            }
             if (resetAfter.toSeconds() < 20 || warnAfter.toSeconds() < 10) {
                 throw new IllegalArgumentException("idle times " + warnAfter.toSeconds() + " s and "
                         + resetAfter.toSeconds() + " s are too short; warn after at least 10 s, wait at least 20 s");

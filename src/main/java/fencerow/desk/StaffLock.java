@@ -7,8 +7,9 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * Counts wrong PINs or codes and makes whoever types them wait: after three, half a minute; then twice as long for each
- * further one, up to a quarter of an hour. May be used from any thread.
+ * A lock, of the staff door or of kept visits. Counts wrong PINs or codes and makes whoever types them wait: after
+ * three, half a minute; then twice as long for each further one, up to a quarter of an hour. May be used from any
+ * thread.
  */
 public final class StaffLock {
     private static final int FREE = 3;
@@ -18,8 +19,9 @@ public final class StaffLock {
     private final Clock clock;
     private int wrong;
     private Instant since;
+    private boolean open;
 
-    /** Open to the first three. */
+    /** Locked; open to the first three. */
     public StaffLock(Clock clock) {
         this.clock = clock;
         this.since = clock.instant();
@@ -62,7 +64,18 @@ public final class StaffLock {
         }
         Optional<T> found = behind.get();
         wrong = found.isPresent() ? 0 : wrong + 1;
+        open |= found.isPresent();
         since = clock.instant();
         return found;
+    }
+
+    /** Whether the right PIN was given since it was last locked. */
+    public synchronized boolean isOpen() {
+        return open;
+    }
+
+    /** Locks it. */
+    public synchronized void close() {
+        open = false;
     }
 }

@@ -7,7 +7,6 @@ import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.home.HomeController;
-import fencerow.kiosk.staff.StaffController;
 import fencerow.kiosk.topics.TopicsController;
 import fencerow.kiosk.work.SheetController;
 import fencerow.kiosk.work.WorkController;
@@ -36,8 +35,8 @@ final class Screens {
             return SheetController.of(frame, sheet)
                     .orElseGet(() -> new WorkController(frame, Place.Work.FIRST));
         }
-        if (place instanceof Place.Staff) {
-            return new StaffController(frame);
+        if (place instanceof Place.ForStaff behindTheDoor) {
+            return StaffScreens.make(behindTheDoor, frame);
         }
         return MatchScreens.find(place, frame).orElseGet(() -> new HomeController(frame));
     }

@@ -11,7 +11,8 @@ import fencerow.match.Verdict;
 import fencerow.match.Verify;
 import fencerow.quiz.Outcome;
 import fencerow.stock.AddOn;
-import fencerow.terms.ItemId;
+import fencerow.terms.CapabilityId;
+import java.util.List;
 import java.util.Optional;
 
 /** What a visit that ends adds to the counts. Each count stands alone: the answers themselves are kept nowhere. */
@@ -31,10 +32,26 @@ public final class Departure {
             return tally;
         }
         // The shopper's own second quote is nobody's stock.
-        for (Match match : showroom.ranking(visit.told(Optional.empty())).matches()) {
+        List<Match> matches = showroom.ranking(visit.told(Optional.empty())).matches();
+        for (Match match : matches) {
             tally = tally.plus(count(showroom, match));
         }
+        return matches.stream().anyMatch(match -> match.verdict().hasPlan()) ? tally : tally.plus(unmet(matches));
+    }
+
+    /** What was short on one unit or another when nothing here can do the work. */
+    private static Tally unmet(List<Match> matches) {
+        Tally tally = Tally.NONE;
+        for (CapabilityId of : matches.stream().flatMap(match -> findShort(match).stream()).distinct().toList()) {
+            tally = tally.plus(Counter.of(Kind.UNMET, of.value()), 1);
+        }
         return tally;
+    }
+
+    private static Optional<CapabilityId> findShort(Match match) {
+        return match.finding() instanceof Finding.Infeasible infeasible
+                ? infeasible.why().stream().findFirst().map(Blocked::of)
+                : Optional.empty();
     }
 
     private static Kind kind(Outcome outcome) {
@@ -51,34 +68,34 @@ public final class Departure {
         if (match.verdict().hasPlan()) {
             tally = tally.plus(Counter.of(Kind.UNIT_FITTED, unit), 1);
         }
-        if (match.finding() instanceof Finding.Infeasible infeasible) {
-            Optional<Blocked> first = infeasible.why().stream().findFirst();
-            if (first.isPresent()) {
-                tally = tally.plus(new Counter(Kind.UNIT_SHORT, unit, first.get().of().value()), 1);
-            }
+        Optional<CapabilityId> lacking = findShort(match);
+        if (lacking.isPresent()) {
+            tally = tally.plus(new Counter(Kind.UNIT_SHORT, unit, lacking.get().value()), 1);
         }
         for (Verify verify : match.verify()) {
             if (verify.flips()) {
                 tally = tally.plus(new Counter(Kind.UNIT_UNCHECKED, unit, verify.feature().value()), 1);
             }
         }
-        Optional<ItemId> missing = match.verdict() == Verdict.READY_ONCE_EQUIPPED
-                ? match.findPlan().flatMap(plan -> onlyAddOn(showroom, plan))
-                : Optional.empty();
-        return missing.isPresent() ? tally.plus(Counter.of(Kind.WOULD_READY, missing.get().value()), 1) : tally;
+        List<Plan.Line> missing = match.verdict() == Verdict.READY_ONCE_EQUIPPED
+                ? match.findPlan().map(plan -> addOns(showroom, plan)).orElse(List.of())
+                : List.of();
+        for (Plan.Line line : missing) {
+            tally = tally.plus(new Counter(Kind.UNIT_LACKED, unit, line.item().value()), 1);
+        }
+        return missing.size() == 1 && missing.get(0).count() == 1
+                ? tally.plus(new Counter(Kind.WOULD_READY, missing.get(0).item().value(), unit), 1)
+                : tally;
     }
 
     /**
-     * The add-on without which a unit would be ready, fitted ahead. Attachments and ballast are not looked at: they are
-     * bought with any tractor and not fitted to one.
+     * The add-ons to be fitted and paid. Attachments and ballast are not looked at: they are bought with any tractor
+     * and not fitted to one ahead.
      */
-    private static Optional<ItemId> onlyAddOn(Showroom showroom, Plan plan) {
-        var addOns = plan.lines().stream()
+    private static List<Plan.Line> addOns(Showroom showroom, Plan plan) {
+        return plan.lines().stream()
                 .filter(line -> !line.price().isZero())
                 .filter(line -> showroom.catalogue().findItem(line.item()).filter(AddOn.class::isInstance).isPresent())
                 .toList();
-        return addOns.size() == 1 && addOns.get(0).count() == 1
-                ? Optional.of(addOns.get(0).item())
-                : Optional.empty();
     }
 }

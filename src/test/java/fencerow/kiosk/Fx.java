@@ -23,9 +23,12 @@ public final class Fx {
         static void load() {}
     }
 
-    /** What {@code work} returns; its failure is thrown on as it is. */
+    /** What {@code work} returns; its failure is thrown on as it is. On JavaFX's thread it is done at once. */
     public static <T> T on(Callable<T> work) {
         try {
+            if (Platform.isFxApplicationThread()) {
+                return work.call();
+            }
             FxToolkit.registerPrimaryStage();
             FutureTask<T> task = new FutureTask<>(() -> {
                 Faces.load();

@@ -4,13 +4,19 @@ import fencerow.backoffice.Finders;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.content.Reading;
+import fencerow.desk.Counts;
 import fencerow.desk.Settings;
 import fencerow.desk.Settings.PaperSettings;
+import fencerow.desk.StockDesk;
 import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Premises;
+import fencerow.kiosk.frame.UnitPictures;
 import fencerow.printing.PrintOutcome;
 import fencerow.wording.PseudoLocale;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 
@@ -51,7 +57,8 @@ public final class Rooms {
 
     private static Premises with(Premises room, Settings settings, ListPrinter printer) {
         return new Premises(room.showroom(), room.texts(), room.libraries(), settings, room.search(), printer,
-                room.contentVersion(), room.problems(), room.journal(), room.comeBack());
+                room.contentVersion(), room.problems(), room.counts(), room.comeBack(), room.desk(),
+                room.pictures());
     }
 
     private static Premises read() {
@@ -61,7 +68,10 @@ public final class Rooms {
             Content content = good.content().withPseudoLocale();
             return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
                     Finders.of(content)::find, new ScriptedPrinter(new PrintOutcome.Printed()),
-                    content.version(), List.of(), ended -> { }, Optional.of(new ScriptedComeBack()));
+                    content.version(), List.of(), new ScriptedCounts(), Optional.of(new ScriptedComeBack()),
+                    Optional.of(new StockDesk(MemoryBook.demo(content), content.units().form(),
+                            Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC))),
+                    UnitPictures.NONE);
         }
         throw new AssertionError("the shipped content has mistakes: " + reading);
     }

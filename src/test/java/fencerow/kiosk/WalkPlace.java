@@ -29,6 +29,7 @@ record WalkPlace(String name, Consumer<Frame> prepare, Consumer<Shown> then) {
     static List<WalkPlace> all() {
         List<WalkPlace> all = new ArrayList<>(MatchPlaces.all());
         all.addAll(WorkPlaces.all());
+        all.addAll(StaffPlaces.all());
         all.addAll(List.of(
                 at("attract", new Place.Attract()),
                 at("home", new Place.Home()),

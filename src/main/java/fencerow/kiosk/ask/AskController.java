@@ -1,5 +1,6 @@
 package fencerow.kiosk.ask;
 
+import fencerow.desk.Counter;
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.frame.Place;
@@ -42,6 +43,7 @@ public final class AskController implements Screen, AskModel.Touches {
         this.model = new AskModel(interactor.card(question, answers(), place.alone()));
         this.view = new AskView(frame, place.scroll(), model, this);
         model.given().set(interactor.given(question, answers()));
+        frame.counts().countOnce(Counter.of(Counter.Kind.ASKED, question.id().value()));
         frame.follow(frame.outlook(), this::tell);
         pause.setOnFinished(done -> think());
         pause.play();

@@ -9,8 +9,6 @@ import fencerow.wording.Phrases;
 import fencerow.wording.Quantities;
 import fencerow.wording.Texts;
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
@@ -41,7 +39,6 @@ public final class Frame implements Sayings {
     private final ObjectProperty<Optional<Outlook>> outlook = new SimpleObjectProperty<>(Optional.empty());
     private Optional<Outlook> last = Optional.empty();
     private final StackPane root = new StackPane();
-    private final List<Subscription> followed = new ArrayList<>();
     private final Furniture furniture;
     private final Overlays overlays;
     final ReadAloud aloud;
@@ -49,7 +46,7 @@ public final class Frame implements Sayings {
     private long seed;
     private Scale scale = new Scale(1, TextSize.NORMAL);
     private Trail trail = Trail.startingAt(new Place.Attract());
-    private Optional<Screen> screen = Optional.empty();
+    private final OnShow onShow = new OnShow();
     private Subscription inScene = Subscription.EMPTY;
 
     /** Furnishes a frame; {@link #show} puts it into a scene. */
@@ -77,14 +74,13 @@ public final class Frame implements Sayings {
     /** Takes over the scene and shows what passers-by see. */
     public void show(Scene scene) {
         scene.setRoot(root);
-        inScene = Subscription.combine(
-                scene.widthProperty().subscribe(this::resized), scene.heightProperty().subscribe(this::resized));
+        inScene = Look.whenResized(scene, () -> change(comfort));
         startOver(new Place.Attract());
     }
 
     /** Lets go of the scene and drops all work; the frame is of no use any more. */
     public void leave() {
-        screen.ifPresent(Screen::left);
+        onShow.leave();
         backRoom.endVisit();
         inScene.unsubscribe();
     }
@@ -152,12 +148,10 @@ public final class Frame implements Sayings {
 
     private void workOut() {
         outlook.set(Optional.empty());
-        backRoom.work("outlook", Outlook.work(premises.showroom(), visit.get(), last), this::show, this::failed);
-    }
-
-    private void show(Outlook result) {
-        last = Optional.of(result);
-        outlook.set(last);
+        backRoom.work("outlook", Outlook.work(premises.showroom(), visit.get(), last), result -> {
+            last = Optional.of(result);
+            outlook.set(last);
+        }, this::failed);
     }
 
     /** Work off the screen's thread. */
@@ -167,12 +161,12 @@ public final class Frame implements Sayings {
 
     /** Tells of a value now and whenever it changes, as long as the present screen is shown. */
     public <T> void follow(ObservableValue<T> value, Consumer<T> told) {
-        followed.add(value.subscribe(told));
+        onShow.follow(value, told);
     }
 
     /** Goes on; "back" will lead to where the shopper is now. */
     public void go(Place place) {
-        Place left = screen.map(Screen::place).orElse(trail.here());
+        Place left = onShow.place(trail.here());
         boolean fresh = left instanceof Place.Attract || place instanceof Place.Home;
         open(fresh ? Trail.startingAt(place) : trail.onward(left, place));
     }
@@ -203,6 +197,11 @@ public final class Frame implements Sayings {
         overlays.lift();
     }
 
+    /** Lays over the screen what can be done about reading aloud. */
+    public void layAloud() {
+        aloud.lay();
+    }
+
     /** Counts what is looked at. */
     public Stay counts() {
         return register.stay();
@@ -216,6 +215,7 @@ public final class Frame implements Sayings {
     /** Ends the visit: everything is forgotten, and the place is shown as to the first shopper of the day. */
     public void startOver(Place place) {
         aloud.visitEnded();
+        onShow.leave();
         backRoom.endVisit();
         register.ended(premises, visit.get());
         overlays.clear();
@@ -232,11 +232,11 @@ public final class Frame implements Sayings {
 
     /** Shows everything another way, the shopper staying where they are. */
     public void change(Comfort next) {
-        Trail again = trail.instead(screen.map(Screen::place).orElse(trail.here()));
+        Trail again = trail.instead(onShow.place(trail.here()));
         comfort = next;
         overlays.clear();
         scale = Look.give(root.getScene(), premises.settings().panel().diagonalMetres(), comfort);
-        open(again);
+        draw(again);
     }
 
     /** Takes newer premises: at once if nobody is here, else for the next visit. */
@@ -271,29 +271,23 @@ public final class Frame implements Sayings {
 
     /** Something went wrong that no screen could deal with: written down without a shopper's words, ends the visit. */
     public void failed(Throwable failure) {
-        Failures.log(failure);
+        register.failed(failure);
         startOver(new Place.Attract());
         doors.failed().run();
     }
 
-    private void resized() {
-        if (Look.isSized(root.getScene())) {
-            change(comfort);
-        }
+    private void open(Trail next) {
+        register.stay().shown(next.here());
+        draw(next);
     }
 
-    private void open(Trail next) {
-        screen.ifPresent(Screen::left);
-        followed.forEach(Subscription::unsubscribe);
-        followed.clear();
-        screen = Optional.empty();
+    private void draw(Trail next) {
+        onShow.leave();
         overlays.lift();
         trail = next;
-        register.stay().shown(next.here());
-        Screen made = maker.make(next.here(), this);
-        screen = Optional.of(made);
-        idle.reading(made.words());
-        idle.touched();
+        Screen made = maker.make(doors.passing(next.here()), this);
+        onShow.take(made);
+        idle.shown(doors.lock().isOpen(), made.words());
         furniture.show(made);
         aloud.shown(made);
     }

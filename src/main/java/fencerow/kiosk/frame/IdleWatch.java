@@ -43,9 +43,10 @@ final class IdleWatch {
         lastTouch = clock.instant();
     }
 
-    /** Another screen is shown, with so many words to read. */
-    void reading(int words) {
-        wait = waitFor(idle, words);
+    /** Another screen was opened by a touch, behind the staff door or not, with so many words to read. */
+    void shown(boolean toStaff, int words) {
+        touched();
+        wait = toStaff ? idle.signOut().minus(idle.resetAfter()) : waitFor(idle, words);
     }
 
     /** The wait before asking: the setting, or longer where there is much to read, then at most five minutes. */

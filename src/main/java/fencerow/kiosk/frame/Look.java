@@ -4,6 +4,7 @@ import fencerow.kiosk.kit.Scale;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Theme;
 import javafx.scene.Scene;
+import javafx.util.Subscription;
 import org.jspecify.annotations.Nullable;
 
 /** Gives a scene its look for the panel and the shopper. */
@@ -13,6 +14,17 @@ final class Look {
     /** Whether the scene is there and has a size. */
     static boolean isSized(@Nullable Scene scene) {
         return scene != null && scene.getWidth() > 0 && scene.getHeight() > 0;
+    }
+
+    /** Does something whenever the scene has another size, until it is let go of. */
+    static Subscription whenResized(Scene scene, Runnable then) {
+        Runnable resized = () -> {
+            if (isSized(scene)) {
+                then.run();
+            }
+        };
+        return Subscription.combine(
+                scene.widthProperty().subscribe(resized), scene.heightProperty().subscribe(resized));
     }
 
     static boolean isLandscape(Scene scene) {

@@ -73,13 +73,14 @@ final class Overlays {
         if (question.isEmpty()) {
             seconds = Words.of("countdown", "");
             Touch stay = Buttons.primary(Icon.CHECK, frame.say("idle.stay"), frame::stay);
-            VBox card = Boxes.stack(Words.heading(frame.say("idle.ask")), Words.body(frame.say("idle.why")), seconds,
-                    stay);
+            String ask = frame.say("idle.ask");
+            String why = frame.say(frame.doors().lock().isOpen() ? "staff.idle-why" : "idle.why");
+            VBox card = Boxes.stack(Words.heading(ask), Words.body(why), seconds, stay);
             card.getStyleClass().addAll(Styles.SHEET, "asking");
             card.setAlignment(Pos.TOP_LEFT);
             question = Optional.of(covering(frame, card, frame.say("idle.stay"), frame::stay));
             refresh();
-            frame.aloud.alert(frame.say("idle.ask") + " " + frame.say("idle.why"));
+            frame.aloud.alert(ask + " " + why);
         }
         seconds.setText(frame.say("idle.seconds", Map.of("count", secondsLeft)));
     }

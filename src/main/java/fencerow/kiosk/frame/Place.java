@@ -212,6 +212,64 @@ public sealed interface Place {
         public static final EnterCode EMPTY = new EnterCode("");
     }
 
-    /** Behind the staff door, or in front of it as long as no PIN was given. */
-    record Staff() implements Place {}
+    /** Behind the staff door; as long as no PIN was given, the door is shown instead. */
+    sealed interface ForStaff extends Place {}
+
+    /** What staff can do. */
+    record Staff() implements ForStaff {}
+
+    /**
+     * All units, sold ones included.
+     *
+     * @param which  of them
+     * @param words  that they must have in their name or id
+     * @param typing whether the keyboard is shown
+     * @param page   counted from 0
+     */
+    record StaffUnits(Which which, String words, boolean typing, int page) implements ForStaff {
+        /** All of them. */
+        public static final StaffUnits ALL = new StaffUnits(Which.ALL, "", false, 0);
+
+        /** Ways to narrow the list. */
+        public enum Which { ALL, OPEN, HELD, SOLD, UNKNOWNS }
+    }
+
+    /** One unit as it is written. */
+    record StaffUnit(UnitId unit, double scroll) implements ForStaff {
+        /** From the top. */
+        public static StaffUnit of(UnitId unit) {
+            return new StaffUnit(unit, 0);
+        }
+    }
+
+    /** What nobody has checked on one unit. */
+    record StaffVerify(UnitId unit, double scroll) implements ForStaff {}
+
+    /**
+     * Adding a unit.
+     *
+     * @param id        as typed
+     * @param model     chosen; blank before
+     * @param condition chosen
+     * @param dollars   asked, as typed
+     */
+    record StaffAdd(Step step, String id, String model, String condition, String dollars) implements ForStaff {
+        /** Nothing told yet. */
+        public static final StaffAdd FIRST = new StaffAdd(Step.ID, "", "", "new", "");
+
+        /** Steps of telling. */
+        public enum Step { ID, MODEL, PRICE }
+    }
+
+    /** What the visits of a period tell. */
+    record StaffReport(Period period, double scroll) implements ForStaff {
+        /** Of this month so far. */
+        public static final StaffReport FIRST = new StaffReport(Period.THIS_MONTH, 0);
+
+        /** Up to today, but for the last month. */
+        public enum Period { THIS_MONTH, LAST_MONTH, YEAR }
+    }
+
+    /** What was changed of late. */
+    record StaffChanges(double scroll) implements ForStaff {}
 }

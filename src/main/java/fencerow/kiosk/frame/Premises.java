@@ -1,7 +1,8 @@
 package fencerow.kiosk.frame;
 
+import fencerow.desk.Counts;
 import fencerow.desk.Settings;
-import fencerow.desk.Tally;
+import fencerow.desk.StockDesk;
 import fencerow.explainers.Library;
 import fencerow.visit.Showroom;
 import fencerow.wording.Texts;
@@ -9,7 +10,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,8 +23,10 @@ import org.jspecify.annotations.Nullable;
  * @param printer        of lists
  * @param contentVersion printed on lists and shown to staff
  * @param problems       what is wrong with newer content that is therefore not shown; for staff
- * @param journal        gets what a visit came to when it has ended
+ * @param counts         get what a visit came to when it has ended, and are what staff see
  * @param comeBack       keeps visits for who wants to come back; empty where that is not offered
+ * @param desk           where staff change the stock; empty where there is no database
+ * @param pictures       photographs of units
  */
 public record Premises(
         Showroom showroom,
@@ -35,8 +37,26 @@ public record Premises(
         ListPrinter printer,
         String contentVersion,
         List<String> problems,
-        Consumer<Tally> journal,
-        Optional<ComeBack> comeBack) {
+        Counts counts,
+        Optional<ComeBack> comeBack,
+        Optional<StockDesk> desk,
+        UnitPictures pictures) {
+    /** One whose stock nobody changes. */
+    public Premises(
+            Showroom showroom,
+            Map<String, Texts> texts,
+            Map<String, Library> libraries,
+            Settings settings,
+            Search search,
+            ListPrinter printer,
+            String contentVersion,
+            List<String> problems,
+            Counts counts,
+            Optional<ComeBack> comeBack) {
+        this(showroom, texts, libraries, settings, search, printer, contentVersion, problems, counts, comeBack,
+                Optional.empty(), UnitPictures.NONE);
+    }
+
     /** @throws IllegalArgumentException if an offered language has no words or no explainers */
     public Premises {
         texts = Map.copyOf(texts);
@@ -53,17 +73,18 @@ public record Premises(
     /** The same, with newer content that is therefore not shown being wrong in these ways. */
     public Premises withProblems(List<String> others) {
         return new Premises(showroom, texts, libraries, settings, search, printer, contentVersion, others,
-                journal, comeBack);
+                counts, comeBack, desk, pictures);
     }
 
-    /** The same with another stock, which may have problems of its own. */
-    public Premises with(Showroom now, List<String> more) {
+    /** The same with another stock, which may have problems of its own, and with where staff change it. */
+    public Premises with(Showroom now, List<String> more, Optional<StockDesk> where, UnitPictures photographs) {
         List<String> all = new ArrayList<>(problems);
         all.addAll(more);
-        return new Premises(
-                now, texts, libraries, settings, search, printer, contentVersion, all, journal, comeBack);
+        return new Premises(now, texts, libraries, settings, search, printer, contentVersion, all, counts, comeBack,
+                where, photographs);
     }
 
+    /** Words in a language that is offered. */
     public Texts texts(String language) {
         return given(texts.get(language), language);
     }

@@ -24,13 +24,13 @@ public final class Stay {
     /** Another screen is shown. What passers-by and staff see is not counted. */
     void shown(Place next) {
         leave();
-        boolean counts = !(next instanceof Place.Attract) && !(next instanceof Place.Staff);
+        boolean counts = !(next instanceof Place.Attract) && !(next instanceof Place.ForStaff);
         place = counts ? next.key() : "";
         if (counts) {
             count(Counter.of(Kind.SHOWN, place));
         }
         if (next instanceof Place.Topic topic) {
-            count(Counter.of(Kind.READ, topic.topic().value()));
+            countOnce(Counter.of(Kind.READ, topic.topic().value()));
         }
     }
 
@@ -46,6 +46,13 @@ public final class Stay {
     /** Something happened that is counted. */
     public void count(Counter counter) {
         tally = tally.plus(counter, 1);
+    }
+
+    /** Something happened of which only counts whether it did. */
+    public void countOnce(Counter counter) {
+        if (tally.count(counter) == 0) {
+            count(counter);
+        }
     }
 
     /** All that was counted; from here on it counts anew. */

@@ -5,16 +5,18 @@ import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import javafx.scene.Node;
 
-/** The staff door and what is behind it. It closes again when the screen is left. */
+/** The staff door; it leads on to where staff were going. */
 public final class StaffController implements Screen {
     private final Frame frame;
     private final StaffModel model;
     private final StaffView view;
+    private final Place.ForStaff place;
 
-    /** With the door closed. */
-    public StaffController(Frame frame) {
+    /** Locked, before a place. */
+    public StaffController(Frame frame, Place.ForStaff place) {
         this.frame = frame;
-        this.model = new StaffModel(frame.premises().contentVersion(), frame.premises().problems());
+        this.place = place;
+        this.model = new StaffModel();
         StaffInteractor interactor = new StaffInteractor(frame.premises().settings().pin(), frame.doors().lock());
         this.view = new StaffView(model, frame, new StaffView.Touches() {
             @Override
@@ -30,18 +32,14 @@ public final class StaffController implements Screen {
             @Override
             public void enter() {
                 String digits = model.typed().get();
-                frame.backRoom().work("pin", () -> interactor.tryOpen(digits),
-                        tried -> interactor.tried(model, tried), frame::failed);
+                frame.backRoom().work("pin", () -> interactor.tryOpen(digits), this::tried, frame::failed);
             }
 
-            @Override
-            public void restart() {
-                frame.doors().restart().run();
-            }
-
-            @Override
-            public void close() {
-                frame.doors().close().run();
+            private void tried(StaffInteractor.Tried tried) {
+                interactor.tried(model, tried);
+                if (tried instanceof StaffInteractor.Tried.Open) {
+                    frame.goInstead(place);
+                }
             }
         });
     }
@@ -58,6 +56,6 @@ public final class StaffController implements Screen {
 
     @Override
     public Place place() {
-        return new Place.Staff();
+        return place;
     }
 }

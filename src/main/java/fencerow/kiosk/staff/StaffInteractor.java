@@ -52,12 +52,10 @@ final class StaffInteractor {
     /** Shows what a try came to. */
     void tried(StaffModel model, Tried tried) {
         model.typed().set("");
-        if (tried instanceof Tried.Open) {
-            model.open().set(true);
-        } else if (tried instanceof Tried.Wait wait) {
+        if (tried instanceof Tried.Wait wait) {
             model.seconds().set(wait.seconds());
             model.note().set(StaffModel.Note.WAIT);
-        } else {
+        } else if (tried instanceof Tried.Wrong) {
             model.note().set(StaffModel.Note.WRONG);
         }
     }

@@ -2,13 +2,11 @@ package fencerow.kiosk.staff;
 
 import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.kit.Boxes;
-import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.Column;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
-import fencerow.kiosk.kit.Wrap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +18,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
-/** Draws the PIN pad, and what is behind the door. */
+/** Draws the PIN pad. */
 final class StaffView {
     private static final List<String> ROWS = List.of("123", "456", "789", "0");
 
@@ -36,17 +34,13 @@ final class StaffView {
         void backspace();
 
         void enter();
-
-        void restart();
-
-        void close();
     }
 
     StaffView(StaffModel model, Frame frame, Touches touches) {
         this.model = model;
         this.frame = frame;
         this.touches = touches;
-        frame.follow(model.open(), open -> node.getChildren().setAll(column(open ? office() : pad())));
+        node.getChildren().setAll(column(pad()));
     }
 
     Node node() {
@@ -94,19 +88,5 @@ final class StaffView {
     private Touch key(String digit) {
         return new Touch(digit, Words.of("key-letter", digit), () -> touches.typed(digit))
                 .styled(Styles.KEY, "pin-key");
-    }
-
-    private Node office() {
-        VBox page = Boxes.stack(Words.body(frame.say("staff.version", Map.of("version", model.version()))));
-        if (model.problems().isEmpty()) {
-            page.getChildren().add(Words.body(frame.say("staff.no-problems")));
-        } else {
-            page.getChildren().add(Words.subheading(frame.say("staff.problems")));
-            model.problems().forEach(each -> page.getChildren().add(Words.body(each)));
-        }
-        page.getChildren().add(new Wrap(frame.scale(), List.of(
-                Buttons.secondary(Icon.START_OVER, frame.say("staff.restart"), touches::restart),
-                Buttons.secondary(Icon.CLOSE, frame.say("staff.close"), touches::close))));
-        return page;
     }
 }

@@ -1,5 +1,5 @@
 /**
- * Behind a PIN: what is wrong with the content, restart, close. Read first: {@code StaffController}.
+ * The door to what staff do, which a PIN opens. Read first: {@code StaffController}.
  */
 @NullMarked
 package fencerow.kiosk.staff;

@@ -56,7 +56,7 @@ class IdleWatchTest {
 
     @Test
     void anotherScreenBringsItsOwnWait() {
-        watch.reading(500);
+        watch.shown(false, 500);
         clock.pass(Duration.ofSeconds(259));
         assertEquals(new IdleWatch.State.Here(), watch.state());
         clock.pass(Duration.ofSeconds(1));
