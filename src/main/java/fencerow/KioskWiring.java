@@ -10,6 +10,7 @@ import fencerow.content.ContentReader;
 import fencerow.content.LastGoodContent;
 import fencerow.content.Problem;
 import fencerow.content.Reading;
+import fencerow.content.ShowroomLine;
 import fencerow.desk.Settings;
 import fencerow.desk.StaffLock;
 import fencerow.kiosk.Kiosk;
@@ -127,7 +128,8 @@ final class KioskWiring implements KioskLauncher {
     private void openStock(Folders folders) {
         if (stock.isEmpty()) {
             Path data = dataFolder.apply(folders.config());
-            stock = Optional.of(CompletableFuture.supplyAsync(() -> StockRoom.open(data, clock)));
+            stock = Optional.of(CompletableFuture.supplyAsync(() -> StockRoom.open(
+                    data, ShowroomLine.database(folders.config()), System.getenv(), clock)));
         }
     }
 

@@ -6,6 +6,7 @@ import fencerow.content.UnitReader;
 import fencerow.desk.ComeBackBook;
 import fencerow.desk.Counter;
 import fencerow.desk.Counts;
+import fencerow.desk.Memory;
 import fencerow.desk.NotKeptException;
 import fencerow.desk.StaffLock;
 import fencerow.desk.StockBook;
@@ -14,6 +15,7 @@ import fencerow.desk.StockRow;
 import fencerow.desk.Tally;
 import fencerow.desk.VisitBook;
 import fencerow.kiosk.frame.ComeBack;
+import fencerow.storage.Server;
 import fencerow.storage.Store;
 import fencerow.storage.UnusableStoreException;
 import fencerow.terms.AnswerCount;
@@ -27,6 +29,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -34,6 +37,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * The units to show: those of the stock book, into which the showroom's stock list is taken at first and whenever it
@@ -43,11 +47,14 @@ final class StockRoom implements Counts, AutoCloseable {
     private static final System.Logger LOG = System.getLogger(StockRoom.class.getName());
     private static final int RECENT_MONTHS = 3;
     private static final String LAST_TAKEN = "stock-list";
+    /** How long a change of another kiosk, or a server that is back, may go unseen. */
+    private static final Duration LONGEST_UNSEEN = Duration.ofSeconds(1);
 
     private final Optional<Store> store;
     private final Optional<VisitBook> visits;
     private final List<String> notices;
     private final Clock clock;
+    private volatile boolean closed;
 
     private StockRoom(Optional<Store> store, List<String> notices, Clock clock) {
         this.store = store;
@@ -56,16 +63,38 @@ final class StockRoom implements Counts, AutoCloseable {
         this.clock = clock;
     }
 
-    /** Opens the database; where that cannot be done, staff are told and the kiosk goes on without. */
-    static StockRoom open(Path data, Clock clock) {
+    /**
+     * Opens the database; where that cannot be done, staff are told and the kiosk goes on without.
+     *
+     * @param url         of the server that kiosks share; blank for a database of this one's own
+     * @param environment variables, which may hold the login
+     */
+    static StockRoom open(Path data, String url, Map<String, String> environment, Clock clock) {
         try {
-            Store store = Store.open(data, clock);
-            var room = new StockRoom(Optional.of(store), store.notices(), clock);
+            Store store = Store.open(data, Server.find(url, environment, data), clock);
+            var room = new StockRoom(Optional.of(store), List.of(), clock);
+            if (store.findKiosk().isPresent()) {
+                var following = new Thread(room::follow, "shared stock");
+                following.setDaemon(true);
+                following.start();
+            }
             room.forgetOldVisits();
             return room;
         } catch (UnusableStoreException e) {
             return new StockRoom(Optional.empty(), List.of("changes of the stock cannot be kept: " + e.getMessage()),
                     clock);
+        }
+    }
+
+    /** Follows what other kiosks change, until this is closed. */
+    private void follow() {
+        while (!closed) {
+            try {
+                store.orElseThrow().follow(LONGEST_UNSEEN);
+            } catch (RuntimeException e) {
+                LOG.log(System.Logger.Level.ERROR, "The shared stock could not be followed; tried again", e);
+                LockSupport.parkNanos(LONGEST_UNSEEN.toNanos());
+            }
         }
     }
 
@@ -98,13 +127,21 @@ final class StockRoom implements Counts, AutoCloseable {
      */
     Stocked look(Content content, Optional<Path> list) {
         List<String> problems = new ArrayList<>(notices);
+        store.ifPresent(open -> problems.addAll(open.notices()));
         if (store.isEmpty()) {
             return new Stocked(content.showroom(), problems, "", Map.of());
         }
         forgetOldVisits();
         StockBook book = store.get().stock();
         try {
-            list.ifPresent(file -> takeIn(file, content, problems));
+            try {
+                list.ifPresent(file -> takeIn(file, content, problems));
+            } catch (NotKeptException e) {
+                if (store.get().findTrouble().isEmpty()) {
+                    throw e;
+                }
+                // The server went away meanwhile: there is the copy, and the list is taken in when it is back.
+            }
             LocalDate today = LocalDate.now(clock);
             List<StockRow> rows = book.entries().stream()
                     .filter(entry -> entry.sale().isShown(today))
@@ -185,7 +222,8 @@ final class StockRoom implements Counts, AutoCloseable {
     /** The state that a look would find now, without looking at any unit: what was changed, and which day it is. */
     String state() {
         try {
-            return store.map(open -> open.stock().revision() + " on " + LocalDate.now(clock)).orElse("");
+            return store.map(open -> open.stock().revision() + " on " + LocalDate.now(clock) + open.notices())
+                    .orElse("");
         } catch (NotKeptException e) {
             return "";
         }
@@ -194,7 +232,7 @@ final class StockRoom implements Counts, AutoCloseable {
     private void takeIn(Path list, Content content, List<String> problems) {
         Store open = store.orElseThrow();
         String digest = digest(list);
-        if (open.memory().find(LAST_TAKEN).equals(Optional.of(digest))) {
+        if (open.findTrouble().isPresent() || !isToBeTaken(open, list, digest, problems)) {
             return;
         }
         Map<UnitId, StockRow> before = new HashMap<>();
@@ -207,10 +245,41 @@ final class StockRoom implements Counts, AutoCloseable {
         });
         if (taken.kept()) {
             open.memory().remember(LAST_TAKEN, digest);
+            open.findKiosk().ifPresent(kiosk -> open.memory().remember(LAST_TAKEN + " " + kiosk, digest));
         } else {
             problems.add("the stock list was not taken in; what was known before is shown");
             read.get(0).problems().forEach(problem -> problems.add(problem.toString()));
         }
+    }
+
+    /**
+     * Whether the list has changed since this kiosk last looked, and is not what another kiosk has brought. A kiosk
+     * that is new to a stock others have filled does not change it: its list may be older than what staff did since.
+     */
+    private static boolean isToBeTaken(Store open, Path list, String digest, List<String> problems) {
+        Memory memory = open.memory();
+        Optional<String> newest = memory.find(LAST_TAKEN);
+        if (newest.equals(Optional.of(digest))) {
+            open.findKiosk().map(kiosk -> LAST_TAKEN + " " + kiosk)
+                    .filter(name -> !memory.find(name).equals(newest))
+                    .ifPresent(name -> memory.remember(name, digest));
+            return false;
+        }
+        if (newest.isEmpty() || open.findKiosk().isEmpty()) {
+            return true;
+        }
+        String name = LAST_TAKEN + " " + open.findKiosk().get();
+        Optional<String> seen = memory.find(name);
+        String left = "left " + digest;
+        if (seen.isEmpty()) {
+            memory.remember(name, left);
+        }
+        if (seen.isEmpty() || seen.get().equals(left)) {
+            problems.add(list + ": was not taken into the stock that kiosks share, which others have filled; change it"
+                    + " here or use fencerow stock import if it is to be");
+            return false;
+        }
+        return !seen.get().equals(digest);
     }
 
     /** A word that changes with the file's bytes; blank where it cannot be read. */
@@ -227,6 +296,7 @@ final class StockRoom implements Counts, AutoCloseable {
 
     @Override
     public void close() {
+        closed = true;
         store.ifPresent(Store::close);
     }
 }

@@ -5,8 +5,10 @@ import fencerow.content.AnswersReader;
 import fencerow.content.BeliefsReader;
 import fencerow.content.Problem;
 import fencerow.content.Reading;
+import fencerow.content.ShowroomLine;
 import fencerow.needs.Answers;
 import fencerow.quiz.Beliefs;
+import fencerow.storage.Server;
 import fencerow.storage.Store;
 import fencerow.storage.UnusableStoreException;
 import fencerow.visit.Showroom;
@@ -98,6 +100,9 @@ public final class FencerowCommand implements Callable<Integer> {
                 .addSubcommand(new CommandLine(new StockCommand())
                         .addSubcommand(new StockImportCommand(top))
                         .addSubcommand(new StockExportCommand(top)))
+                .addSubcommand(new CommandLine(new StoreCommand())
+                        .addSubcommand(new StoreMigrateCommand(top))
+                        .addSubcommand(new StoreMoveCommand(top)))
                 .addSubcommand(new ReportCommand(top))
                 .addSubcommand(new PinCommand(top))
                 .addSubcommand(new CommandLine(new TranslationsCommand()).addSubcommand(new AcceptCommand(top)))
@@ -147,13 +152,32 @@ public final class FencerowCommand implements Callable<Integer> {
     /** Opens the database of the data folder; what it has to say of itself goes to standard error. */
     Store openStore() throws FailedException {
         try {
-            Path folder = surroundings.dataFolder().apply(folders().config());
-            Store store = Store.open(folder, surroundings.clock());
+            Store store = Store.open(dataFolder(), server(), surroundings.clock());
             store.notices().forEach(surroundings.err()::println);
+            if (store.findTrouble().isPresent()) {
+                store.close();
+                throw new FailedException("without the server that kiosks share this cannot be done");
+            }
             return store;
         } catch (UnusableStoreException e) {
             throw new FailedException(String.valueOf(e.getMessage()));
         }
+    }
+
+    Path dataFolder() {
+        return surroundings.dataFolder().apply(folders().config());
+    }
+
+    /** The server that the configuration names, if it names one. */
+    private Optional<Server> server() throws UnusableStoreException {
+        return Server.find(
+                ShowroomLine.database(folders().config()), surroundings.machine().environment(), dataFolder());
+    }
+
+    /** The server that the configuration names. */
+    Server getServer() throws UnusableStoreException, FailedException {
+        return server().orElseThrow(() -> new FailedException(folders().config().resolve("showroom.yaml")
+                + ": no server is named; write its URL behind database:"));
     }
 
     /** Reads what a shopper answered; warnings go to standard error. */

@@ -1,11 +1,7 @@
 package fencerow.content;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Where the kiosk keeps what it must not lose. Read from its line in {@code showroom.yaml} alone: the last good content
@@ -14,9 +10,6 @@ import java.util.regex.Pattern;
 public final class DataFolder {
     /** Where it is when nothing is said. */
     public static final String USUAL = ".fencerow";
-
-    private static final Pattern LINE = Pattern.compile(
-            "(?m)^data-folder:[ \\t]*[\"']?([^\"'#\\r\\n]*?)[\"']?[ \\t]*(#.*)?$");
 
     private DataFolder() {}
 
@@ -28,9 +21,8 @@ public final class DataFolder {
      */
     public static Path of(Path config, Path home) {
         try {
-            Matcher line = LINE.matcher(Files.readString(config.resolve("showroom.yaml")));
-            return home.resolve(line.find() && !line.group(1).isBlank() ? line.group(1) : USUAL);
-        } catch (IOException | InvalidPathException e) {
+            return home.resolve(ShowroomLine.find(config, "data-folder").orElse(USUAL));
+        } catch (InvalidPathException e) {
             return home.resolve(USUAL);
         }
     }

@@ -43,7 +43,8 @@ final class SettingsReader {
     static Optional<Set> read(YamlNode top) {
         int before = top.problems().count();
         YamlMap map = top.map("name", "strip", "languages", "measures", "panel", "idle", "paper", "printer",
-                "save-folder", "copies", "data-folder", "list", "come-back", "pin", "fees", "relevance");
+                "save-folder", "copies", "data-folder", "database", "list", "come-back", "pin", "fees",
+                "relevance");
         String name = map.text("name");
         Map<String, String> strip = new LinkedHashMap<>();
         map.entries("strip").forEach(entry -> strip.put(entry.key(), entry.value().text()));
@@ -64,8 +65,9 @@ final class SettingsReader {
         Settings.PaperSettings paper = paper(map);
         Optional<Pin> pin = pin(map);
         OptionalInt comeBackDays = comeBackDays(map);
-        // Used before this file is read as a whole, see DataFolder; here only its place among the keys is held.
+        // Used before this file is read as a whole, see ShowroomLine; here only their places among the keys are held.
         map.findText("data-folder");
+        map.findText("database");
         UnitReader.Fees fees = fees(map);
         Optional<Weights> weights = weights(map);
         Optional<Settings.Panel> panel = top.problems().make(map.placeOf("panel"), before, () ->

@@ -1,6 +1,9 @@
 package fencerow.desk;
 
-/** The database could not do its work: the disk is full, the folder may not be written, another program holds it. */
+/**
+ * The database could not do its work: the disk is full, the folder may not be written, another program holds it, the
+ * server is away.
+ */
 public final class NotKeptException extends RuntimeException {
     /** Why. */
     public enum Cause {
@@ -8,6 +11,8 @@ public final class NotKeptException extends RuntimeException {
         READ_ONLY("read-only"),
         BUSY("busy"),
         DAMAGED("damaged"),
+        /** The server does not answer, or does not let us in. */
+        AWAY("away"),
         OTHER("other");
 
         private final String id;
@@ -32,6 +37,16 @@ public final class NotKeptException extends RuntimeException {
      */
     public NotKeptException(Cause why, String message, Throwable cause) {
         super(message, cause);
+        this.why = why;
+    }
+
+    /**
+     * Makes one without a cause, where that could quote what must stay secret.
+     *
+     * @param message what is wrong and what to do
+     */
+    public NotKeptException(Cause why, String message) {
+        super(message);
         this.why = why;
     }
 

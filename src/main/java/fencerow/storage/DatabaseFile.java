@@ -21,7 +21,7 @@ import org.sqlite.SQLiteException;
  * that has returned is on the disk. A transaction takes the right to write at its start, so that it can't fail half way
  * for another program's sake.
  */
-final class DatabaseFile {
+final class DatabaseFile implements Database {
     private static final int MOST_WAIT_MILLIS = 10_000;
 
     private final Path file;
@@ -61,8 +61,8 @@ final class DatabaseFile {
         return source.getConnection();
     }
 
-    /** Reads. @throws NotKeptException if that cannot be done */
-    <T> T read(Function<Handle, T> work) {
+    @Override
+    public <T> T read(Function<Handle, T> work) {
         try {
             return jdbi.withHandle(work::apply);
         } catch (JdbiException e) {
@@ -70,8 +70,8 @@ final class DatabaseFile {
         }
     }
 
-    /** Writes, all of it or nothing. @throws NotKeptException if that cannot be done; then nothing was written */
-    <T> T write(Function<Handle, T> work) {
+    @Override
+    public <T> T write(Function<Handle, T> work) {
         try {
             return jdbi.inTransaction(work::apply);
         } catch (JdbiException e) {
@@ -91,7 +91,7 @@ final class DatabaseFile {
             case READ_ONLY -> "it may not be written; give this user the right to write in its folder";
             case BUSY -> "another program holds it; close that program, then try again";
             case DAMAGED -> "it is damaged; start the kiosk again, which restores the last backup";
-            case OTHER -> each.getClass().getSimpleName() + ": " + each.getMessage() + "; try again";
+            case AWAY, OTHER -> each.getClass().getSimpleName() + ": " + each.getMessage() + "; try again";
         };
         return new NotKeptException(cause, file + ": " + advice, thrown);
     }

@@ -5,44 +5,59 @@ import fencerow.desk.Journal;
 import fencerow.desk.Tally;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.statement.PreparedBatch;
 
 /** The journal's table. */
 final class SqlJournal implements Journal {
     private static final Map<String, Counter.Kind> KINDS =
             Arrays.stream(Counter.Kind.values()).collect(Collectors.toMap(Counter.Kind::id, Function.identity()));
 
-    private final DatabaseFile file;
+    private final Database database;
 
-    SqlJournal(DatabaseFile file) {
-        this.file = file;
+    SqlJournal(Database database) {
+        this.database = database;
+    }
+
+    /** One row: a counter's total of a day. */
+    record Row(String day, String kind, String subject, String detail, long total) {
+        static List<Row> of(LocalDate day, Tally counts) {
+            return counts.counts().entrySet().stream()
+                    .map(count -> new Row(day.toString(), count.getKey().kind().id(), count.getKey().subject(),
+                            count.getKey().detail(), count.getValue()))
+                    .toList();
+        }
+
+        void addTo(PreparedBatch batch) {
+            batch.bind("day", day).bind("kind", kind).bind("subject", subject).bind("detail", detail)
+                    .bind("total", total).add();
+        }
     }
 
     @Override
     public void add(LocalDate day, Tally counts) {
-        if (counts.counts().isEmpty()) {
-            return;
+        if (!counts.counts().isEmpty()) {
+            database.write(handle -> add(handle, Row.of(day, counts)));
         }
-        file.write(handle -> {
-            var batch = handle.prepareBatch("insert into journal (day, kind, subject, detail, total) "
-                    + "values (:day, :kind, :subject, :detail, :total) "
-                    + "on conflict (day, kind, subject, detail) do update set total = journal.total + excluded.total");
-            counts.counts().forEach((counter, count) -> batch.bind("day", day.toString())
-                    .bind("kind", counter.kind().id())
-                    .bind("subject", counter.subject())
-                    .bind("detail", counter.detail())
-                    .bind("total", count)
-                    .add());
-            return batch.execute().length;
-        });
+    }
+
+    /** Adds to what is there. @return how many rows */
+    static int add(Handle handle, List<Row> rows) {
+        var batch = handle.prepareBatch("insert into journal (day, kind, subject, detail, total) "
+                + "values (:day, :kind, :subject, :detail, :total) "
+                + "on conflict (day, kind, subject, detail) do update set total = journal.total + excluded.total");
+        rows.forEach(row -> row.addTo(batch));
+        return batch.execute().length;
     }
 
     @Override
     public Tally sum(LocalDate from, LocalDate to) {
-        return file.read(handle -> {
+        return database.read(handle -> {
             var sums = new TreeMap<Counter, Long>();
             handle.createQuery("select kind, subject, detail, sum(total) as total from journal "
                             + "where day >= :from and day <= :to group by kind, subject, detail")
@@ -55,7 +70,7 @@ final class SqlJournal implements Journal {
                             sums.put(new Counter(kind, row.getString("subject"), row.getString("detail")),
                                     row.getLong("total"));
                         }
-                        return kind;
+                        return row.getString("kind");
                     })
                     .list();
             return new Tally(sums);

@@ -7,15 +7,15 @@ import java.util.TreeMap;
 
 /** Tables of what is remembered. */
 final class SqlMemory implements Memory {
-    private final DatabaseFile file;
+    private final Database database;
 
-    SqlMemory(DatabaseFile file) {
-        this.file = file;
+    SqlMemory(Database database) {
+        this.database = database;
     }
 
     @Override
     public Optional<String> find(String name) {
-        return file.read(handle -> handle.createQuery("select content from memory where name = :name")
+        return database.read(handle -> handle.createQuery("select content from memory where name = :name")
                 .bind("name", name)
                 .mapTo(String.class)
                 .findOne());
@@ -23,7 +23,7 @@ final class SqlMemory implements Memory {
 
     @Override
     public void remember(String name, String text) {
-        file.write(handle -> handle.createUpdate("insert into memory (name, content) values (:name, :content) "
+        database.write(handle -> handle.createUpdate("insert into memory (name, content) values (:name, :content) "
                         + "on conflict (name) do update set content = excluded.content")
                 .bind("name", name)
                 .bind("content", text)
@@ -32,7 +32,7 @@ final class SqlMemory implements Memory {
 
     @Override
     public Map<String, String> columns() {
-        return file.read(handle -> {
+        return database.read(handle -> {
             var columns = new TreeMap<String, String>();
             handle.createQuery("select written, field from column_name")
                     .map((row, context) -> columns.put(row.getString("written"), row.getString("field")))
@@ -46,7 +46,7 @@ final class SqlMemory implements Memory {
         if (columns.isEmpty()) {
             return;
         }
-        file.write(handle -> {
+        database.write(handle -> {
             var batch = handle.prepareBatch("insert into column_name (written, field) values (:written, :field) "
                     + "on conflict (written) do update set field = excluded.field");
             columns.forEach((written, field) -> batch.bind("written", written).bind("field", field).add());

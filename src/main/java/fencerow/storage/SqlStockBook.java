@@ -22,32 +22,32 @@ import org.jdbi.v3.core.Handle;
 final class SqlStockBook implements StockBook {
     private static final String START = "before_the_intake";
 
-    private final DatabaseFile file;
+    private final Database database;
     private final Clock clock;
 
-    SqlStockBook(DatabaseFile file, Clock clock) {
-        this.file = file;
+    SqlStockBook(Database database, Clock clock) {
+        this.database = database;
         this.clock = clock;
     }
 
     @Override
     public List<StockEntry> entries() {
-        return file.read(handle -> handle.inTransaction(whole -> new UnitTables(whole).all()));
+        return database.read(handle -> handle.inTransaction(whole -> new UnitTables(whole).all()));
     }
 
     @Override
     public Optional<StockEntry> find(UnitId unit) {
-        return file.read(handle -> handle.inTransaction(whole -> new UnitTables(whole).find(unit)));
+        return database.read(handle -> handle.inTransaction(whole -> new UnitTables(whole).find(unit)));
     }
 
     @Override
     public List<Edit.Recorded> changes(int most) {
-        return file.read(handle -> new UnitTables(handle).recorded(most));
+        return database.read(handle -> new UnitTables(handle).recorded(most));
     }
 
     @Override
     public long revision() {
-        return file.read(handle -> new UnitTables(handle).revision());
+        return database.read(handle -> new UnitTables(handle).revision());
     }
 
     @Override
@@ -82,7 +82,7 @@ final class SqlStockBook implements StockBook {
 
     private Edit.Outcome kept(Function<UnitTables, Edit.Outcome> work) {
         try {
-            return file.write(handle -> work.apply(new UnitTables(handle)));
+            return database.write(handle -> work.apply(new UnitTables(handle)));
         } catch (NotKeptException e) {
             return new Edit.Outcome.NotKept(e.why());
         }
@@ -90,7 +90,7 @@ final class SqlStockBook implements StockBook {
 
     @Override
     public TakenIn take(boolean replace, Predicate<Intake> rows) {
-        return file.write(handle -> {
+        return database.write(handle -> {
             handle.savepoint(START);
             try (var intake = new SqlIntake(handle, clock.instant())) {
                 boolean keep = rows.test(intake);

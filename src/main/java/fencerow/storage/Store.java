@@ -6,22 +6,21 @@ import fencerow.desk.Memory;
 import fencerow.desk.NotKeptException;
 import fencerow.desk.StockBook;
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
-import java.sql.SQLException;
 import java.time.Clock;
-import java.util.ArrayList;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.flywaydb.core.api.FlywayException;
+import org.jdbi.v3.core.Handle;
 
 /**
- * The database: opened, brought up to date, backed up once a day, and restored from the newest backup if its file is
- * damaged. Several programs may have it open at once. May be used from any thread.
+ * The database. One file: opened, brought up to date, backed up once a day, and restored from the newest backup if it
+ * is damaged; several programs may have it open at once. Or a server that several kiosks share: while it is away, what
+ * was last seen is read, and counts wait. May be used from any thread.
  */
 public final class Store implements AutoCloseable {
     /** The file's name in the data folder. */
@@ -29,16 +28,25 @@ public final class Store implements AutoCloseable {
 
     private static final System.Logger LOG = System.getLogger(Store.class.getName());
 
-    private final DatabaseFile file;
-    private final Connection keeper;
-    private final List<String> notices;
+    private final Database database;
+    private final Optional<SharedDatabase> shared;
+    private final AutoCloseable keeper;
+    private final Supplier<List<String>> notices;
     private final Clock clock;
 
-    private Store(DatabaseFile file, Connection keeper, List<String> notices, Clock clock) {
-        this.file = file;
+    private Store(Database database, Optional<SharedDatabase> shared, AutoCloseable keeper,
+            Supplier<List<String>> notices, Clock clock) {
+        this.database = database;
+        this.shared = shared;
         this.keeper = keeper;
-        this.notices = List.copyOf(notices);
+        this.notices = notices;
         this.clock = clock;
+    }
+
+    /** @param keeper a connection that is open as long as the store is */
+    static Store of(DatabaseFile file, Connection keeper, List<String> notices, Clock clock) {
+        List<String> told = List.copyOf(notices);
+        return new Store(file, Optional.empty(), keeper, () -> told, clock);
     }
 
     /**
@@ -48,105 +56,104 @@ public final class Store implements AutoCloseable {
      * @throws UnusableStoreException if the folder or the file cannot be written, or is not ours
      */
     public static Store open(Path folder, Clock clock) throws UnusableStoreException {
-        var file = new DatabaseFile(folder.resolve(FILE));
-        List<String> notices = new ArrayList<>();
+        return FileOpening.open(folder, clock);
+    }
+
+    /**
+     * Opens the database of a server, whether it is there now or not; without one, that of the folder.
+     *
+     * @param folder where the copy of what was last seen is kept, and counts that wait
+     * @param clock  dates changes
+     * @throws UnusableStoreException if the folder cannot be written
+     */
+    public static Store open(Path folder, Optional<Server> server, Clock clock) throws UnusableStoreException {
+        if (server.isEmpty()) {
+            return open(folder, clock);
+        }
         try {
             Files.createDirectories(folder);
-            // One program at a time looks at the file, mends it and changes its tables.
-            try (FileChannel gate = FileChannel.open(
-                            folder.resolve("opening.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                    FileLock held = gate.lock()) {
-                LOG.log(System.Logger.Level.DEBUG, "opening {0} under {1}", file.path(), held);
-                var backups = new Backups(folder.resolve("backups"));
-                if (!file.isWhole()) {
-                    notices.add(mend(file, backups));
-                }
-                Migrations.run(file);
-                backUp(file, backups, clock).ifPresent(notices::add);
-            }
-            // As long as one connection is open, the others are cheap to open and close.
-            return new Store(file, file.connect(), notices, clock);
+            var shared = new SharedDatabase(server.get(), folder, clock);
+            return new Store(shared, Optional.of(shared), shared, shared::notices, clock);
         } catch (IOException e) {
             throw new UnusableStoreException("the data folder " + folder + " cannot be used ("
                     + e.getClass().getSimpleName() + "); let this user write there, or name another folder", e);
-        } catch (SQLException e) {
-            throw new UnusableStoreException(String.valueOf(file.failure(e).getMessage()), e);
         } catch (NotKeptException e) {
             throw new UnusableStoreException(String.valueOf(e.getMessage()), e);
+        }
+    }
+
+    /**
+     * Makes the tables of a server, or brings them up to date.
+     *
+     * @param owner with the login of who may change the schema
+     * @param role  of the kiosks, which gets the right to read and write rows and nothing else; empty where it has it
+     * @throws UnusableStoreException if that cannot be done
+     */
+    public static void migrate(Server owner, Optional<String> role) throws UnusableStoreException {
+        try (var server = new DatabaseServer(owner)) {
+            server.read(Handle::getConnection);
+            Migrations.run(server);
+            role.ifPresent(server::grant);
+        } catch (NotKeptException e) {
+            throw new UnusableStoreException(String.valueOf(e.getMessage()));
         } catch (FlywayException e) {
-            String first = String.valueOf(e.getMessage()).lines().findFirst().orElse("");
-            throw new UnusableStoreException(file.path() + ": its tables cannot be brought up to date (" + first
-                    + "); check that it was not written by a newer version, then start again", e);
+            // Its message may name the login.
+            throw new UnusableStoreException(owner + ": the tables cannot be brought up to date; check that the login"
+                    + " is of their owner and that they were not written by a newer version");
         }
     }
 
-    /** Puts the damaged file aside and the newest whole backup in its place. */
-    private static String mend(DatabaseFile file, Backups backups) throws IOException {
-        Path damaged = aside(file.path());
-        for (String end : List.of("", "-wal", "-shm")) {
-            Path part = Path.of(file.path() + end);
-            if (Files.exists(part)) {
-                Files.move(part, Path.of(damaged + end));
-            }
-        }
-        Optional<Backups.Backup> restored = backups.restore(file.path());
-        return file.path() + ": the database was damaged and is kept as " + damaged.getFileName() + "; "
-                + restored.map(backup -> "the backup of " + backup.day()
-                                + " is in its place: check what was changed since then")
-                        .orElse("there was no backup, so the stock list is read again from its file: check holds and"
-                                + " sales");
-    }
-
-    private static Path aside(Path file) {
-        int number = 1;
-        while (Files.exists(file.resolveSibling("damaged-" + number + ".db"))) {
-            number++;
-        }
-        return file.resolveSibling("damaged-" + number + ".db");
-    }
-
-    /** A database that can't be backed up can still be used; staff are told. */
-    private static Optional<String> backUp(DatabaseFile file, Backups backups, Clock clock) {
-        try {
-            backups.make(file, clock.instant());
-            return Optional.empty();
-        } catch (IOException | NotKeptException e) {
-            LOG.log(System.Logger.Level.WARNING, "No backup could be made", e);
-            return Optional.of("no backup of the database could be made (" + e.getMessage()
-                    + "); make room on the disk, then restart");
-        }
-    }
-
-    /** What staff must know of how it was opened: each says what happened and what to do. */
+    /** What staff must know now: each says what happened and what to do. */
     public List<String> notices() {
-        return notices;
+        return notices.get();
+    }
+
+    /** Why the server cannot be used now, if there is one and it cannot. */
+    public Optional<String> findTrouble() {
+        return shared.flatMap(SharedDatabase::trouble).map(why -> String.valueOf(why.getMessage()));
+    }
+
+    /** The name of this kiosk among those that share a server; empty where it has a database of its own. */
+    public Optional<String> findKiosk() {
+        return shared.map(SharedDatabase::kiosk);
+    }
+
+    /**
+     * Waits until others have changed something on the server, at most so long; then brings the copy up to date, hands
+     * in what waits, and finds out whether the server is there. To be called over and over, from a thread of its own.
+     *
+     * @param most the longest wait; how soon a server that went away is looked for again
+     */
+    public void follow(Duration most) {
+        shared.ifPresent(server -> server.follow(most));
     }
 
     /** The units. */
     public StockBook stock() {
-        return new SqlStockBook(file, clock);
+        return new SqlStockBook(database, clock);
     }
 
     /** The counts. */
     public Journal journal() {
-        return new SqlJournal(file);
+        return shared.<Journal>map(server -> server).orElseGet(() -> new SqlJournal(database));
     }
 
     /** Visits that shoppers may come back to. */
     public ComeBacks comeBacks() {
-        return new SqlComeBacks(file);
+        // A code that was not looked up must not count as a wrong one: without the server there is no answer.
+        return new SqlComeBacks(shared.map(SharedDatabase::serverAlone).orElse(database));
     }
 
     /** What is remembered. */
     public Memory memory() {
-        return new SqlMemory(file);
+        return new SqlMemory(database);
     }
 
     @Override
     public void close() {
         try {
             keeper.close();
-        } catch (SQLException e) {
+        } catch (Exception e) {
             LOG.log(System.Logger.Level.WARNING, "The database could not be closed", e);
         }
     }

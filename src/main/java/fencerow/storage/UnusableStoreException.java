@@ -5,4 +5,8 @@ public final class UnusableStoreException extends Exception {
     UnusableStoreException(String message, Throwable cause) {
         super(message, cause);
     }
+
+    UnusableStoreException(String message) {
+        super(message);
+    }
 }

@@ -66,6 +66,11 @@ record Run(int code, String out, String err, List<Folders> launched) {
         return run(MACHINE, data, arguments);
     }
 
+    /** The same on another machine. */
+    static Run in(Path data, Machine machine, String... arguments) {
+        return run(machine, data, arguments);
+    }
+
     private static Run run(Machine machine, Path data, String... arguments) {
         var out = new StringWriter();
         var err = new StringWriter();
