@@ -5,9 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.backoffice.Folders;
+import fencerow.desk.Counter;
 import fencerow.desk.Edit;
 import fencerow.desk.Sale;
 import fencerow.desk.StockEntry;
+import fencerow.desk.Tally;
 import fencerow.kiosk.frame.Comfort;
 import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Opening;
@@ -17,6 +19,7 @@ import fencerow.printing.PrintOutcome;
 import fencerow.search.Query;
 import fencerow.storage.Store;
 import fencerow.terms.Money;
+import fencerow.terms.QuestionId;
 import fencerow.terms.UnitId;
 import fencerow.visit.Visit;
 import java.io.IOException;
@@ -172,6 +175,25 @@ class KioskWiringTest {
         assertEquals(all.subList(1, all.size()), ids(later));
         assertEquals(Money.ofDollars(18_888), later.showroom().units().get(0).price().asking());
         wiring.close();
+    }
+
+    /** The mean of a beta-binomial model, worked by hand: 20 answers' worth of the content's chance, and 40 of 40. */
+    @Test
+    void whatShoppersAnsweredInTheLastYearMovesTheQuizsChances() throws Exception {
+        var wiring = new KioskWiring(CLOCK, "", config -> folder.resolve("data"));
+        double before = wrong(assertInstanceOf(Opening.Open.class, wiring.open(folders)).premises());
+        wiring.close();
+        try (Store store = Store.open(folder.resolve("data"), CLOCK)) {
+            Counter wrong = Counter.of(Counter.Kind.BELIEF_WRONG, "quick-attach");
+            store.journal().add(LocalDate.parse("2026-03-01"), Tally.NONE.plus(wrong, 40));
+            store.journal().add(LocalDate.parse("2024-03-01"), Tally.NONE.plus(wrong, 500));
+        }
+
+        assertEquals((20 * before + 40) / 60, wrong(premises()), 1e-12);
+    }
+
+    private static double wrong(Premises premises) {
+        return premises.showroom().quiz().find(new QuestionId("quick-attach")).orElseThrow().wrong();
     }
 
     @Test

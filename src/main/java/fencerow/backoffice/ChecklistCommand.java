@@ -50,7 +50,7 @@ final class ChecklistCommand implements Callable<Integer> {
             throw new WrongUseException("there is nowhere to print to; give --out FILE.pdf, or --json");
         }
         List<Sheet> wanted = wanted();
-        Premises premises = top.open();
+        Premises premises = top.openStocked();
         Visit visit = top.shopper(premises, answers.orElseThrow(), beliefs);
         Printout printout = print(premises, visit, wanted);
         if (out.isPresent()) {

@@ -6,6 +6,7 @@ import fencerow.content.BeliefsReader;
 import fencerow.content.Problem;
 import fencerow.content.Reading;
 import fencerow.content.ShowroomLine;
+import fencerow.desk.NotKeptException;
 import fencerow.needs.Answers;
 import fencerow.quiz.Beliefs;
 import fencerow.storage.Server;
@@ -13,7 +14,9 @@ import fencerow.storage.Store;
 import fencerow.storage.UnusableStoreException;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -59,7 +62,7 @@ public final class FencerowCommand implements Callable<Integer> {
     private Optional<Path> config = Optional.empty();
 
     @Option(names = "--stock", paramLabel = "FILE.csv", scope = ScopeType.INHERIT,
-            description = "Stock list to use in place of the configuration's.")
+            description = "Stock list to use in place of the stock book and the configuration's list.")
     private Optional<Path> stock = Optional.empty();
 
     @Option(names = "--language", paramLabel = "TAG", scope = ScopeType.INHERIT,
@@ -147,6 +150,36 @@ public final class FencerowCommand implements Callable<Integer> {
     /** Reads content and configuration. */
     Premises open() throws UnreadableException, WrongUseException {
         return Premises.read(folders());
+    }
+
+    /**
+     * The same with the units that the kiosk shows: those of the stock book where there is one, unless a stock list is
+     * asked for by name. Which it is goes to standard error where it is the book.
+     */
+    Premises openStocked() throws UnreadableException, WrongUseException, FailedException {
+        Premises premises = open();
+        Path book = surroundings.dataFolder().apply(folders().config()).resolve(Store.FILE);
+        if (stock.isPresent() || ShowroomLine.database(folders().config()).isEmpty() && !Files.isRegularFile(book)) {
+            return premises;
+        }
+        try (Store store = openStore()) {
+            Premises booked = booked(premises, store);
+            surroundings.err().println("stock: " + booked.showroom().units().size() + " units of the stock book");
+            return booked;
+        } catch (NotKeptException e) {
+            throw new FailedException(String.valueOf(e.getMessage()));
+        }
+    }
+
+    /** The same with the units of the stock book; what cannot be read there goes to standard error. */
+    Premises booked(Premises premises, Store store) {
+        LocalDate today = LocalDate.now(surroundings.clock());
+        var booked = premises.content().units().read(store.stock().entries().stream()
+                .filter(entry -> entry.sale().isShown(today))
+                .map(entry -> entry.row())
+                .toList());
+        booked.problems().forEach(surroundings.err()::println);
+        return premises.with(booked.units());
     }
 
     /** Opens the database of the data folder; what it has to say of itself goes to standard error. */

@@ -41,7 +41,7 @@ final class MatchCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws UnreadableException, WrongUseException {
+    public Integer call() throws UnreadableException, WrongUseException, FailedException {
         if (answers.isPresent() == simulated.isPresent()) {
             throw new WrongUseException("give either --answers FILE or --simulate N");
         }
@@ -51,7 +51,7 @@ final class MatchCommand implements Callable<Integer> {
         if (most < 1) {
             throw new WrongUseException("--top " + most + " shows nothing; give 1 or more");
         }
-        Premises premises = top.open();
+        Premises premises = top.openStocked();
         Visit visit = top.shopper(premises, answers.orElseThrow(), Optional.empty());
         Ranking ranking = premises.showroom().ranking(visit);
         var document = MatchDocument.of(premises.showroom(), visit, ranking, premises.phrases(), most);
@@ -59,11 +59,11 @@ final class MatchCommand implements Callable<Integer> {
         return FencerowCommand.FINE;
     }
 
-    private int simulate(int shoppers) throws UnreadableException, WrongUseException {
+    private int simulate(int shoppers) throws UnreadableException, WrongUseException, FailedException {
         if (shoppers < 1) {
             throw new WrongUseException("--simulate " + shoppers + " makes up nobody; give 1 or more");
         }
-        Premises premises = top.open();
+        Premises premises = top.openStocked();
         Showroom showroom = premises.showroom();
         var simulation = new Simulation(NextQuestion.usual(showroom.questionnaire()));
         var document = SimulationDocument.of(simulation.of(showroom.lot(), shoppers, seed), seed);

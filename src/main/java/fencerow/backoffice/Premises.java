@@ -3,11 +3,13 @@ package fencerow.backoffice;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.explainers.Library;
+import fencerow.stock.Unit;
 import fencerow.visit.Showroom;
 import fencerow.wording.Phrases;
 import fencerow.wording.PseudoLocale;
 import fencerow.wording.Quantities;
 import fencerow.wording.Texts;
+import java.util.List;
 
 /**
  * What a command works on: content and configuration that were read without a problem, in one language.
@@ -35,6 +37,11 @@ record Premises(Content content, String language) {
                     + folders.config().resolve("showroom.yaml") + " and to " + folders.content());
         }
         return new Premises(content, language);
+    }
+
+    /** The same with other units. */
+    Premises with(List<Unit> units) {
+        return new Premises(content.with(content.showroom().with(units)), language);
     }
 
     Showroom showroom() {

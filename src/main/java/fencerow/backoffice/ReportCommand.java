@@ -2,10 +2,8 @@ package fencerow.backoffice;
 
 import fencerow.content.TableFile;
 import fencerow.desk.NotKeptException;
-import fencerow.desk.StockRow;
 import fencerow.storage.Store;
 import fencerow.visit.Report;
-import fencerow.visit.Showroom;
 import fencerow.wording.ReportSheet;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -50,8 +48,8 @@ final class ReportCommand implements Callable<Integer> {
             throw new WrongUseException("--to " + last + " is before --from " + first + "; give the earlier day first");
         }
         try (Store store = top.openStore()) {
-            Report report =
-                    Report.of(stocked(premises, store, today), store.journal().sum(first, last), first, last);
+            Report report = Report.of(top.booked(premises, store).showroom(), store.journal().sum(first, last),
+                    first, last);
             ReportSheet sheet = ReportSheet.of(report, premises.phrases(), premises.library());
             if (out.isPresent()) {
                 write(out.get(), sheet);
@@ -63,17 +61,6 @@ final class ReportCommand implements Callable<Integer> {
         } catch (NotKeptException e) {
             throw new FailedException(String.valueOf(e.getMessage()));
         }
-    }
-
-    /** With the units of the stock book, once anything is in it. */
-    private static Showroom stocked(Premises premises, Store store, LocalDate today) {
-        List<StockRow> rows = store.stock().entries().stream()
-                .filter(entry -> entry.sale().isShown(today))
-                .map(entry -> entry.row())
-                .toList();
-        return rows.isEmpty()
-                ? premises.showroom()
-                : premises.showroom().with(premises.content().units().read(rows).units());
     }
 
     /**

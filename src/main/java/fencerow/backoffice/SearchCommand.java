@@ -46,7 +46,7 @@ final class SearchCommand implements Callable<Integer> {
         if (most < 1) {
             throw new WrongUseException("--top " + most + " shows nothing; give 1 or more");
         }
-        Premises premises = top.open();
+        Premises premises = top.openStocked();
         return evaluate.isPresent() ? evaluate(premises, evaluate.get()) : search(premises, String.join(" ", words));
     }
 

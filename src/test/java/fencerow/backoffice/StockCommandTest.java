@@ -5,10 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.backoffice.document.StockImportDocument;
+import fencerow.desk.Edit;
+import fencerow.desk.Sale;
+import fencerow.storage.Store;
+import fencerow.terms.UnitId;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -97,5 +104,24 @@ class StockCommandTest {
         run.failed(FencerowCommand.NOT_FINE);
         assertTrue(run.err().contains("let this user write there"), run.err());
         run("stock").failed(FencerowCommand.WRONG_USE);
+    }
+
+    @Test
+    void aUnitSoldInTheStockBookIsMatchedNoLongerUnlessAListIsAskedForByName() throws Exception {
+        run("stock", "import", "kiosk-config/stock.csv").fine();
+        try (Store store = Store.open(folder.resolve("data"), Clock.systemUTC())) {
+            store.stock().edit(Edit.sale(store.stock().find(new UnitId("n-201")).orElseThrow(),
+                    new Sale.Sold(LocalDate.parse("2026-05-04"))));
+        }
+        String[] match = {"match", "--json", "--answers", "src/test/resources/shoppers/long-drive.yaml"};
+        Run book = run(match);
+        assertEquals(FencerowCommand.FINE, book.code());
+        assertFalse(book.out().contains("n-201"), "sold");
+        assertTrue(book.err().contains("stock: 54 units of the stock book"), book.err());
+        String[] list = Arrays.copyOf(match, match.length + 2);
+        list[match.length] = "--stock";
+        list[match.length + 1] = "kiosk-config/stock.csv";
+        Run named = run(list).fine();
+        assertTrue(named.out().contains("n-201"), "of the list");
     }
 }
