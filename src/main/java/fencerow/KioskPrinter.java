@@ -35,7 +35,7 @@ final class KioskPrinter implements ListPrinter {
     private final Supplier<Tally> counts;
     private final State state;
 
-    /** What is counted and waited for, whichever stock is printed from. */
+    /** What is counted and waited for, whichever content and stock is printed from. */
     private static final class State {
         private Copies copies;
         private Optional<PrintOutcome.Queued> open = Optional.empty();
@@ -51,15 +51,19 @@ final class KioskPrinter implements ListPrinter {
      * @param settings which printer, how much of it, and where files go where there is none
      * @param data     the folder that the one for files is below, unless that is given from the root
      * @param clock    names the files, and counts the copies of an hour
+     * @param before   the printer of older content, whose copies go on counting
      */
-    KioskPrinter(PrintShop shop, PaperSettings settings, Path data, Clock clock) {
+    KioskPrinter(PrintShop shop, PaperSettings settings, Path data, Clock clock, Optional<KioskPrinter> before) {
         Path saved = data.resolve(settings.saveFolder());
         this.shop = shop;
         this.printer = Printer.of(settings.printer(), saved, clock);
         this.folder = Printer.of(Optional.empty(), saved, clock);
         this.clock = clock;
         this.counts = () -> Tally.NONE;
-        this.state = new State(Copies.none(settings.perVisit(), settings.perHour()));
+        this.state = before.map(older -> older.state).orElseGet(() -> new State(Copies.none(1, 1)));
+        synchronized (state) {
+            state.copies = state.copies.under(settings.perVisit(), settings.perHour());
+        }
     }
 
     private KioskPrinter(KioskPrinter other, Showroom showroom, Supplier<Tally> counts) {

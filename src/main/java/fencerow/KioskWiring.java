@@ -47,6 +47,7 @@ final class KioskWiring implements KioskLauncher {
     private final StaffLock codes;
     private Optional<CompletableFuture<StockRoom>> stock = Optional.empty();
     private Optional<Stocked> last = Optional.empty();
+    private Optional<KioskPrinter> printing = Optional.empty();
     /** Where units' pictures are; the configuration's folder is known from the first reading on. */
     private Path photographs = Path.of(PICTURES);
 
@@ -129,12 +130,14 @@ final class KioskWiring implements KioskLauncher {
         if (stock.isEmpty()) {
             Path data = dataFolder.apply(folders.config());
             stock = Optional.of(CompletableFuture.supplyAsync(() -> StockRoom.open(
-                    data, ShowroomLine.database(folders.config()), System.getenv(), clock)));
+                    data, ShowroomLine.database(folders.config()), ShowroomLine.stockInbox(folders.config()),
+                    System.getenv(), clock)));
         }
     }
 
     /** What is shown now with another stock, where the stock has changed by anything but its file. */
     synchronized Optional<Premises> findRestocked() {
+        last.filter(shown -> stock.isPresent()).ifPresent(shown -> stock.get().join().takeInbox(shown.content()));
         return last.filter(shown -> stock.isPresent())
                 .filter(shown -> !stock.get().join().state().equals(shown.state()))
                 .map(shown -> stocked(shown.asRead(), shown.content(), shown.list()));
@@ -202,13 +205,16 @@ final class KioskWiring implements KioskLauncher {
         PrintShop shop = PrintShop.of(content, config, clock);
         ForkJoinPool.commonPool().execute(shop::warmUp);
         Settings settings = folders.language().map(content.settings()::startingIn).orElse(content.settings());
+        KioskPrinter printer = new KioskPrinter(
+                shop, settings.paper(), dataFolder.apply(folders.config()), clock, printing);
+        printing = Optional.of(printer);
         return new Premises(
                 content.showroom(),
                 content.texts(),
                 content.libraries(),
                 settings,
                 search(content),
-                new KioskPrinter(shop, settings.paper(), dataFolder.apply(folders.config()), clock),
+                printer,
                 content.version(),
                 problems,
                 stock.orElseThrow().join(),

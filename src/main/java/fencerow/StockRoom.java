@@ -1,12 +1,11 @@
 package fencerow;
 
+import fencerow.backoffice.Machine;
 import fencerow.content.Content;
-import fencerow.content.StockFile;
 import fencerow.content.UnitReader;
 import fencerow.desk.ComeBackBook;
 import fencerow.desk.Counter;
 import fencerow.desk.Counts;
-import fencerow.desk.Memory;
 import fencerow.desk.NotKeptException;
 import fencerow.desk.StaffLock;
 import fencerow.desk.StockBook;
@@ -22,18 +21,13 @@ import fencerow.terms.AnswerCount;
 import fencerow.terms.QuestionId;
 import fencerow.terms.UnitId;
 import fencerow.visit.Showroom;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -46,17 +40,21 @@ import java.util.concurrent.locks.LockSupport;
 final class StockRoom implements Counts, AutoCloseable {
     private static final System.Logger LOG = System.getLogger(StockRoom.class.getName());
     private static final int RECENT_MONTHS = 3;
-    private static final String LAST_TAKEN = "stock-list";
     /** How long a change of another kiosk, or a server that is back, may go unseen. */
     private static final Duration LONGEST_UNSEEN = Duration.ofSeconds(1);
 
     private final Optional<Store> store;
     private final Optional<VisitBook> visits;
     private final List<String> notices;
+    private final Path data;
+    private final Optional<Inbox> inbox;
     private final Clock clock;
     private volatile boolean closed;
 
-    private StockRoom(Optional<Store> store, List<String> notices, Clock clock) {
+    private StockRoom(
+            Path data, Optional<Store> store, Optional<Inbox> inbox, List<String> notices, Clock clock) {
+        this.data = data;
+        this.inbox = inbox;
         this.store = store;
         this.visits = store.map(open -> new VisitBook(open.journal(), clock));
         this.notices = List.copyOf(notices);
@@ -67,12 +65,15 @@ final class StockRoom implements Counts, AutoCloseable {
      * Opens the database; where that cannot be done, staff are told and the kiosk goes on without.
      *
      * @param url         of the server that kiosks share; blank for a database of this one's own
+     * @param inbox       the folder that other programs put stock lists into, below the data folder or from the root
      * @param environment variables, which may hold the login
      */
-    static StockRoom open(Path data, String url, Map<String, String> environment, Clock clock) {
+    static StockRoom open(
+            Path data, String url, Optional<String> inbox, Map<String, String> environment, Clock clock) {
+        Optional<Inbox> lists = inbox.map(folder -> new Inbox(data.resolve(folder), clock));
         try {
             Store store = Store.open(data, Server.find(url, environment, data), clock);
-            var room = new StockRoom(Optional.of(store), List.of(), clock);
+            var room = new StockRoom(data, Optional.of(store), lists, List.of(), clock);
             if (store.findKiosk().isPresent()) {
                 var following = new Thread(room::follow, "shared stock");
                 following.setDaemon(true);
@@ -81,8 +82,8 @@ final class StockRoom implements Counts, AutoCloseable {
             room.forgetOldVisits();
             return room;
         } catch (UnusableStoreException e) {
-            return new StockRoom(Optional.empty(), List.of("changes of the stock cannot be kept: " + e.getMessage()),
-                    clock);
+            return new StockRoom(data, Optional.empty(), lists,
+                    List.of("changes of the stock cannot be kept: " + e.getMessage()), clock);
         }
     }
 
@@ -128,6 +129,8 @@ final class StockRoom implements Counts, AutoCloseable {
     Stocked look(Content content, Optional<Path> list) {
         List<String> problems = new ArrayList<>(notices);
         store.ifPresent(open -> problems.addAll(open.notices()));
+        Machine.findShortage(data).ifPresent(problems::add);
+        inbox.ifPresent(lists -> problems.addAll(lists.problems()));
         if (store.isEmpty()) {
             return new Stocked(content.showroom(), problems, "", Map.of());
         }
@@ -135,7 +138,7 @@ final class StockRoom implements Counts, AutoCloseable {
         StockBook book = store.get().stock();
         try {
             try {
-                list.ifPresent(file -> takeIn(file, content, problems));
+                list.ifPresent(file -> new StockIntake(store.get()).takeIn(file, content, problems));
             } catch (NotKeptException e) {
                 if (store.get().findTrouble().isEmpty()) {
                     throw e;
@@ -222,76 +225,17 @@ final class StockRoom implements Counts, AutoCloseable {
     /** The state that a look would find now, without looking at any unit: what was changed, and which day it is. */
     String state() {
         try {
-            return store.map(open -> open.stock().revision() + " on " + LocalDate.now(clock) + open.notices())
+            return store.map(open -> open.stock().revision() + " on " + LocalDate.now(clock) + open.notices()
+                            + inbox.map(Inbox::problems).orElse(List.of()))
                     .orElse("");
         } catch (NotKeptException e) {
             return "";
         }
     }
 
-    private void takeIn(Path list, Content content, List<String> problems) {
-        Store open = store.orElseThrow();
-        String digest = digest(list);
-        if (open.findTrouble().isPresent() || !isToBeTaken(open, list, digest, problems)) {
-            return;
-        }
-        Map<UnitId, StockRow> before = new HashMap<>();
-        open.stock().entries().forEach(entry -> before.put(entry.row().id(), entry.row()));
-        var reader = new StockFile(content.units(), open.memory().columns(), Map.of());
-        List<StockFile.Read> read = new ArrayList<>();
-        StockBook.TakenIn taken = open.stock().take(true, intake -> {
-            read.add(reader.read(list, before, intake, rows -> { }));
-            return read.get(0).isGood();
-        });
-        if (taken.kept()) {
-            open.memory().remember(LAST_TAKEN, digest);
-            open.findKiosk().ifPresent(kiosk -> open.memory().remember(LAST_TAKEN + " " + kiosk, digest));
-        } else {
-            problems.add("the stock list was not taken in; what was known before is shown");
-            read.get(0).problems().forEach(problem -> problems.add(problem.toString()));
-        }
-    }
-
-    /**
-     * Whether the list has changed since this kiosk last looked, and is not what another kiosk has brought. A kiosk
-     * that is new to a stock others have filled does not change it: its list may be older than what staff did since.
-     */
-    private static boolean isToBeTaken(Store open, Path list, String digest, List<String> problems) {
-        Memory memory = open.memory();
-        Optional<String> newest = memory.find(LAST_TAKEN);
-        if (newest.equals(Optional.of(digest))) {
-            open.findKiosk().map(kiosk -> LAST_TAKEN + " " + kiosk)
-                    .filter(name -> !memory.find(name).equals(newest))
-                    .ifPresent(name -> memory.remember(name, digest));
-            return false;
-        }
-        if (newest.isEmpty() || open.findKiosk().isEmpty()) {
-            return true;
-        }
-        String name = LAST_TAKEN + " " + open.findKiosk().get();
-        Optional<String> seen = memory.find(name);
-        String left = "left " + digest;
-        if (seen.isEmpty()) {
-            memory.remember(name, left);
-        }
-        if (seen.isEmpty() || seen.get().equals(left)) {
-            problems.add(list + ": was not taken into the stock that kiosks share, which others have filled; change it"
-                    + " here or use fencerow stock import if it is to be");
-            return false;
-        }
-        return !seen.get().equals(digest);
-    }
-
-    /** A word that changes with the file's bytes; blank where it cannot be read. */
-    private static String digest(Path file) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            return HexFormat.of().formatHex(digest.digest(Files.readAllBytes(file)));
-        } catch (IOException e) {
-            return "";
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+    /** Takes in what other programs have put into the folder for it. */
+    void takeInbox(Content content) {
+        store.ifPresent(open -> inbox.ifPresent(lists -> new StockIntake(open).takeFrom(lists, content)));
     }
 
     @Override

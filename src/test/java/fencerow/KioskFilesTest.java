@@ -6,14 +6,20 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fencerow.kiosk.frame.Comfort;
+import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Premises;
+import fencerow.kiosk.kit.TextSize;
+import fencerow.printing.PrintOutcome;
+import fencerow.visit.Visit;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -74,6 +80,20 @@ class KioskFilesTest {
         Premises mended = newer();
         assertEquals(List.of(), mended.problems());
         assertEquals(before.contentVersion(), mended.contentVersion());
+    }
+
+    @Test
+    void copiesOfTheHourGoOnCountingUnderNewerContent() throws Exception {
+        demo.change("showroom.yaml", "copies: {visit: 4, hour: 40}", "copies: {visit: 1, hour: 1}");
+        ListPrinter first = premises(files.open()).printer();
+        Comfort comfort = new Comfort("en", TextSize.NORMAL, false, false);
+        assertTrue(first.print(Visit.NEW, comfort, Set.of(ListPrinter.Part.LIST)).outcome().isDone());
+
+        demo.change("prices.csv", PRICE, "grille-guard-kit,,135,500");
+        ListPrinter second = newer().printer();
+        second.visitEnded();
+        assertInstanceOf(PrintOutcome.TooMany.class,
+                second.print(Visit.NEW, comfort, Set.of(ListPrinter.Part.LIST)).outcome());
     }
 
     @Test

@@ -52,7 +52,7 @@ class ServerKioskTest {
     }
 
     private StockRoom open(String kiosk) {
-        return StockRoom.open(folder.resolve(kiosk), url, LOGIN, CLOCK);
+        return StockRoom.open(folder.resolve(kiosk), url, Optional.empty(), LOGIN, CLOCK);
     }
 
     private StockRoom.Stocked look(StockRoom room, Path list) {

@@ -17,6 +17,9 @@ import java.util.stream.Stream;
  * @param data        where the kiosk keeps what it must not lose
  */
 public record Machine(String system, Path root, Map<String, String> environment, Path data) {
+    static final long MEGABYTE = 1_000_000;
+    static final long LEAST_DISK = 200 * MEGABYTE;
+
     /** Copies the map. */
     public Machine {
         environment = Map.copyOf(environment);
@@ -76,6 +79,14 @@ public record Machine(String system, Path root, Map<String, String> environment,
         } catch (IOException e) {
             return Optional.empty();
         }
+    }
+
+    /** What is wrong for who keeps data in the folder, in a sentence with what to do; empty while there is room. */
+    public static Optional<String> findShortage(Path data) {
+        return new Machine("", Path.of("/"), Map.of(), data).findFreeSpace()
+                .filter(free -> free < LEAST_DISK)
+                .map(free -> data + ": " + free / MEGABYTE + " MB are free; free at least " + LEAST_DISK / MEGABYTE
+                        + " MB, or changes and lists can soon no longer be kept");
     }
 
     /** Whether files can be written where the data are, or will be; tries it. */

@@ -19,8 +19,7 @@ final class MachineChecks {
             "libpangoft2-1.0.so.0", "libpangoft2-1.0-0",
             "libfontconfig.so.1", "libfontconfig1"));
     private static final Pattern LOCAL_DISPLAY = Pattern.compile("(?:unix)?:(\\d{1,5})(?:\\.\\d+)?");
-    private static final long MEGABYTE = 1_000_000;
-    private static final long LEAST_DISK = 200 * MEGABYTE;
+    private static final long MEGABYTE = Machine.MEGABYTE;
     private static final long LITTLE_DISK = 1_000 * MEGABYTE;
     private static final long LEAST_HEAP = 400 * MEGABYTE;
 
@@ -111,8 +110,8 @@ final class MachineChecks {
             return Check.remark("disk", "how much is free cannot be told", "look at it yourself");
         }
         String what = free.get() / MEGABYTE + " MB are free";
-        if (free.get() < LEAST_DISK) {
-            return Check.lacking("disk", what, "free at least " + LEAST_DISK / MEGABYTE + " MB");
+        if (free.get() < Machine.LEAST_DISK) {
+            return Check.lacking("disk", what, "free at least " + Machine.LEAST_DISK / MEGABYTE + " MB");
         }
         return free.get() < LITTLE_DISK
                 ? Check.remark("disk", what, "free " + LITTLE_DISK / MEGABYTE + " MB before long")

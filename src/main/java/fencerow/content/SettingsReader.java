@@ -43,7 +43,7 @@ final class SettingsReader {
     static Optional<Set> read(YamlNode top) {
         int before = top.problems().count();
         YamlMap map = top.map("name", "strip", "languages", "measures", "panel", "idle", "paper", "printer",
-                "save-folder", "copies", "data-folder", "database", "list", "come-back", "pin", "fees",
+                "save-folder", "copies", "data-folder", "database", "stock-inbox", "list", "come-back", "pin", "fees",
                 "relevance");
         String name = map.text("name");
         Map<String, String> strip = new LinkedHashMap<>();
@@ -68,6 +68,7 @@ final class SettingsReader {
         // Used before this file is read as a whole, see ShowroomLine; here only their places among the keys are held.
         map.findText("data-folder");
         map.findText("database");
+        map.findText("stock-inbox");
         UnitReader.Fees fees = fees(map);
         Optional<Weights> weights = weights(map);
         Optional<Settings.Panel> panel = top.problems().make(map.placeOf("panel"), before, () ->

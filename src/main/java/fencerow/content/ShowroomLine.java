@@ -21,6 +21,16 @@ public final class ShowroomLine {
         return find(config, "database").orElse("");
     }
 
+    /**
+     * The folder that other programs put stock lists into.
+     *
+     * @param config the folder of {@code showroom.yaml}
+     * @return as written; empty where there is none
+     */
+    public static Optional<String> stockInbox(Path config) {
+        return find(config, "stock-inbox").filter(folder -> !folder.isBlank());
+    }
+
     /** What stands in the line of a key at the left edge, without its quotes; empty where nothing does. */
     static Optional<String> find(Path config, String key) {
         Pattern pattern = Pattern.compile(

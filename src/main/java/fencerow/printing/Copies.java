@@ -31,6 +31,11 @@ public record Copies(int mostPerVisit, int mostPerHour, int thisVisit, List<Inst
         return new Copies(mostPerVisit, mostPerHour, 0, List.of());
     }
 
+    /** What has been printed, held against other limits. */
+    public Copies under(int perVisit, int perHour) {
+        return new Copies(perVisit, perHour, thisVisit, lately);
+    }
+
     /** Why no further copy may be printed now, if that is so. */
     public Optional<PrintOutcome.TooMany> findRefusal(Instant now) {
         if (thisVisit >= mostPerVisit) {

@@ -113,7 +113,7 @@ class StockCommandTest {
             store.stock().edit(Edit.sale(store.stock().find(new UnitId("n-201")).orElseThrow(),
                     new Sale.Sold(LocalDate.parse("2026-05-04"))));
         }
-        String[] match = {"match", "--json", "--answers", "src/test/resources/shoppers/long-drive.yaml"};
+        String[] match = {"match", "--json", "--top", "60", "--answers", "src/test/resources/shoppers/long-drive.yaml"};
         Run book = run(match);
         assertEquals(FencerowCommand.FINE, book.code());
         assertFalse(book.out().contains("n-201"), "sold");
