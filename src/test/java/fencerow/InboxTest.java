@@ -61,42 +61,36 @@ class InboxTest {
     }
 
     @Test
-    void aListIsTakenInAndPutAside() throws IOException {
+    void aListIsTakenInWholeOrRefusedWholeAndStaffReadWhere() throws IOException {
+        Path outside = Files.writeString(folder.resolve("outside.csv"), HEAD);
+        Files.createSymbolicLink(inbox().resolve("link.csv"), outside);
+        Files.writeString(inbox().resolve("letter.txt"), "hello");
+        Files.writeString(inbox().resolve(".hidden.csv"), HEAD);
+        for (int i = 0; i < 3; i++) {
+            assertEquals(Optional.empty(), files.findNewer(), "links and other files are left alone");
+        }
+
         Files.writeString(inbox().resolve("from-the-office.csv"), HEAD + "x-1,nettle-19,new,2026,in-stock,9000,yes\n");
         Premises now = looked();
         assertTrue(now.showroom().units().stream().anyMatch(unit -> unit.id().value().equals("x-1")));
         assertEquals(56, now.showroom().units().size(), "what the list does not speak of stays");
         assertEquals(List.of("2026-05-04-153000-from-the-office.csv"), names("done"));
         assertFalse(Files.exists(inbox().resolve("from-the-office.csv")));
-        assertEquals(Optional.empty(), files.findNewer());
-    }
 
-    @Test
-    void aListWithOneWrongRowIsRefusedWholeAndStaffReadWhere() throws IOException {
-        Files.writeString(inbox().resolve("list.csv"), HEAD + "x-1,nettle-19,new,2026,in-stock,9000,yes\n"
+        Files.writeString(inbox().resolve("list.csv"), HEAD + "x-3,nettle-19,new,2026,in-stock,9000,yes\n"
                 + "x-2,nettle-19,new,2026,in-stock,cheap,yes\n");
-        Premises now = looked();
-        assertEquals(55, now.showroom().units().size());
+        now = looked();
+        assertEquals(56, now.showroom().units().size());
         assertEquals(1, now.problems().size(), now.problems().toString());
         assertTrue(now.problems().get(0).contains("list.csv.txt: this stock list was not taken in"),
                 now.problems().toString());
         assertEquals(List.of("2026-05-04-153000-list.csv", "2026-05-04-153000-list.csv.txt"), names("refused"));
-        String why = Files.readString(inbox().resolve("refused/2026-05-04-153000-list.csv.txt"));
-        assertTrue(why.contains("list.csv:3: column [asking]: [cheap] is no whole number"), why);
+        Path why = inbox().resolve("refused/2026-05-04-153000-list.csv.txt");
+        String text = Files.readString(why);
+        assertTrue(text.contains("list.csv:3: column [asking]: [cheap] is no whole number"), text);
 
-        Files.delete(inbox().resolve("refused/2026-05-04-153000-list.csv.txt"));
+        Files.delete(why);
         assertEquals(List.of(), looked().problems(), "once it is taken away, nobody is told any more");
-    }
-
-    @Test
-    void otherFilesAndLinksAreLeftAlone() throws IOException {
-        Path outside = Files.writeString(folder.resolve("outside.csv"), HEAD);
-        Files.createSymbolicLink(inbox().resolve("link.csv"), outside);
-        Files.writeString(inbox().resolve("letter.txt"), "hello");
-        Files.writeString(inbox().resolve(".hidden.csv"), HEAD);
-        for (int i = 0; i < 3; i++) {
-            assertEquals(Optional.empty(), files.findNewer());
-        }
         assertTrue(Files.exists(outside) && Files.exists(inbox().resolve("letter.txt")));
     }
 }

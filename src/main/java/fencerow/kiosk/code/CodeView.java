@@ -80,7 +80,11 @@ final class CodeView {
         Label note = Words.body("");
         note.textProperty().bind(model.note());
         HBox notice = Boxes.row(Icon.CAUTION.node(), Boxes.growing(note));
+        // One in the other's place: low down on the screen there is no room for both above the keys.
         notice.visibleProperty().bind(model.note().map(said -> !said.isEmpty()));
+        notice.managedProperty().bind(notice.visibleProperty());
+        words.visibleProperty().bind(notice.visibleProperty().not());
+        words.managedProperty().bind(words.visibleProperty());
         Keyboard keys = Keyboard.ofCode(
                 frame.scale(), frame.say("keyboard.backspace"), touches::typed, touches::backspace);
         keys.setMaxWidth(keys.prefWidth(-1));
