@@ -122,6 +122,8 @@ public final class TestServer implements AutoCloseable {
                     .setPGStartupWait(Duration.ofSeconds(60))
                     .setServerConfig("fsync", sync ? "on" : "off")
                     .setServerConfig("synchronous_commit", "on")
+                    // A local socket's lock would outlive a killed server and keep it from starting again.
+                    .setServerConfig("unix_socket_directories", "")
                     .start());
         }
     }
