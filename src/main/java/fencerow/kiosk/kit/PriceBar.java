@@ -2,20 +2,18 @@ package fencerow.kiosk.kit;
 
 import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 
 /**
  * A ready-to-work price drawn to scale: what is asked, then what equipping costs at least, then how much more it may
  * cost. Bars of one list share one scale. Words beside it say the same in figures.
  */
-public final class PriceBar extends Pane {
+public final class PriceBar extends Bar {
     private static final double HEIGHT = 6;
 
     private final double asked;
     private final double least;
     private final double most;
-    private final double height;
     private final Region asking = part("asking");
     private final Region equipping = part("equipping");
     private final Region range = part("range");
@@ -29,35 +27,12 @@ public final class PriceBar extends Pane {
      * @param name      the same in words, for assistive tools
      */
     public PriceBar(Scale scale, Money asking, PriceRange equipping, Money longest, String name) {
+        super(scale, HEIGHT, Styles.PRICE_BAR, name);
         double whole = longest.toDollars();
         this.asked = asking.toDollars() / whole;
         this.least = equipping.low().toDollars() / whole;
         this.most = equipping.high().toDollars() / whole;
-        this.height = Math.round(scale.px(HEIGHT));
-        getStyleClass().add(Styles.PRICE_BAR);
-        setAccessibleText(name);
         getChildren().setAll(this.asking, this.equipping, range);
-    }
-
-    private static Region part(String style) {
-        Region region = new Region();
-        region.getStyleClass().add(style);
-        return region;
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        return height;
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return height;
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        return 0;
     }
 
     @Override

@@ -1,20 +1,18 @@
 package fencerow.kiosk.kit;
 
 import java.util.Optional;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 
 /**
  * A number drawn to scale, and where it is an estimate a line from its lower to its upper bound. Bars of one list share
  * one scale. Words beside it say the same in figures.
  */
-public final class SpanBar extends Pane {
+public final class SpanBar extends Bar {
     private static final double HEIGHT = 5;
     private static final double LINE = 1;
 
     private final double number;
     private final Optional<Ends> ends;
-    private final double height;
     private final double line;
     private final Region bar = part("bar");
     private final Region between = part("between");
@@ -32,37 +30,14 @@ public final class SpanBar extends Pane {
      * @param name   the same in words, for assistive tools
      */
     public SpanBar(Scale scale, double number, Optional<Ends> ends, String name) {
+        super(scale, HEIGHT, "span-bar", name);
         this.number = number;
         this.ends = ends;
-        this.height = Math.round(scale.px(HEIGHT));
         this.line = Math.max(2, Math.round(scale.px(LINE)));
-        getStyleClass().add("span-bar");
-        setAccessibleText(name);
         getChildren().setAll(bar);
         if (ends.isPresent()) {
             getChildren().addAll(between, least, most);
         }
-    }
-
-    private static Region part(String style) {
-        Region region = new Region();
-        region.getStyleClass().add(style);
-        return region;
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
-        return height;
-    }
-
-    @Override
-    protected double computeMinHeight(double width) {
-        return height;
-    }
-
-    @Override
-    protected double computePrefWidth(double height) {
-        return 0;
     }
 
     @Override
