@@ -26,13 +26,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.scene.Node;
-import javafx.scene.Parent;
-import javafx.scene.control.Labeled;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -93,36 +89,6 @@ class StaffFxTest {
         shown.touch("Open");
     }
 
-    private static void touchBeginning(Shown shown, String words) {
-        shown.touch(shown.touches().stream()
-                .map(Node::getAccessibleText)
-                .filter(name -> name.startsWith(words))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("nothing begins with [" + words + "], only "
-                        + shown.touches().stream().map(Node::getAccessibleText).toList())));
-    }
-
-    private static String words(Shown shown) {
-        shown.layOut();
-        List<String> all = new ArrayList<>();
-        collect(shown.scene().getRoot(), all);
-        return String.join("\n", all);
-    }
-
-    private static void collect(Node node, List<String> all) {
-        if (node instanceof Labeled label) {
-            all.add(label.getText());
-        }
-        if (node instanceof Parent parent) {
-            parent.getChildrenUnmodifiable().forEach(child -> collect(child, all));
-        }
-    }
-
-    private static void says(Shown shown, String words) {
-        String all = words(shown);
-        assertTrue(all.contains(words), () -> "[" + words + "] is not on the screen, only:\n" + all);
-    }
-
     /** The unit as the next visitor sees it; empty where it is not shown. */
     private static Optional<Unit> atTheNextVisit(Shown shown, String id) {
         wiring.findRestocked().ifPresent(newer -> {
@@ -141,19 +107,19 @@ class StaffFxTest {
             Shown shown = Shown.of(premises(), 1920, 1080);
             shown.frame().go(Place.StaffUnits.ALL);
             type(shown, "1111");
-            says(shown, "That is not the PIN. Try again.");
+            shown.says("That is not the PIN. Try again.");
             type(shown, "2222");
             type(shown, "3333");
-            says(shown, "Wait 30 seconds");
+            shown.says("Wait 30 seconds");
             type(shown, Rooms.PIN);
-            says(shown, "Wait 30 seconds");
+            shown.says("Wait 30 seconds");
             shown.clock().pass(Duration.ofSeconds(31));
             type(shown, "4444");
-            says(shown, "Wait 60 seconds");
+            shown.says("Wait 60 seconds");
             shown.clock().pass(Duration.ofSeconds(61));
             type(shown, Rooms.PIN);
             assertEquals("staff-units", shown.frame().here().key(), "the door leads where staff were going");
-            says(shown, "For sale (");
+            shown.says("For sale (");
             return true;
         });
     }
@@ -161,17 +127,17 @@ class StaffFxTest {
     @Test
     void aPriceIsTypedKeptWrittenDownAndLiveAtTheNextVisit() {
         at(Place.StaffUnit.of(new UnitId("n-202")), shown -> {
-            touchBeginning(shown, "Asking price: $17,900");
+            shown.touchBeginning("Asking price: $17,900");
             for (int i = 0; i < 5; i++) {
                 shown.touch("delete");
             }
             shown.touch("Keep it");
-            says(shown, "That cannot stand here, so it is not kept. Whole dollars. It must be filled in.");
+            shown.says("That cannot stand here, so it is not kept. Whole dollars. It must be filled in.");
             assertEquals(Optional.of("17900"), entry("n-202").row().find("asking"));
             List.of("1", "8", "4", "000").forEach(shown::touch);
             shown.touch("delete");
             shown.touch("Keep it");
-            says(shown, "$18,400");
+            shown.says("$18,400");
 
             assertEquals(Money.ofDollars(17_900), shown.frame().premises().showroom().units().stream()
                     .filter(unit -> unit.id().value().equals("n-202")).findFirst().orElseThrow().price().asking(),
@@ -181,16 +147,16 @@ class StaffFxTest {
             assertEquals(List.of("asking", "17900", "18400", CLOCK.instant()),
                     List.of(newest.field(), newest.before(), newest.after(), newest.at()));
         });
-        at(new Place.StaffChanges(0), shown -> says(shown, "Asking price: $18,400. Before: $17,900."));
+        at(new Place.StaffChanges(0), shown -> shown.says("Asking price: $18,400. Before: $17,900."));
     }
 
     @Test
     void whatNobodyCheckedIsAnsweredByOneTouchAndCanBePutRight() {
         at(Place.StaffUnit.of(new UnitId("u-406")), shown -> {
-            touchBeginning(shown, "Verify ");
-            touchBeginning(shown, "Fitted: Block heater");
+            shown.touchBeginning("Verify ");
+            shown.touchBeginning("Fitted: Block heater");
             assertEquals(Optional.of("yes"), entry("u-406").row().find("block-heater"));
-            touchBeginning(shown, "Not fitted: Block heater");
+            shown.touchBeginning("Not fitted: Block heater");
             assertEquals(Optional.of("no"), entry("u-406").row().find("block-heater"));
             assertEquals(Fact.absent(),
                     atTheNextVisit(shown, "u-406").orElseThrow().fact(new FeatureId("block-heater")));
@@ -202,15 +168,15 @@ class StaffFxTest {
         at(Place.StaffUnit.of(new UnitId("n-205")), shown -> {
             shown.touch("Hold it");
             shown.touch("7 days");
-            says(shown, "Held until Mar 9, 2026");
+            shown.says("Held until Mar 9, 2026");
             assertEquals(new Sale.Held(LocalDate.parse("2026-03-09")), entry("n-205").sale());
             shown.touch("Back for sale");
-            says(shown, "For sale");
+            shown.says("For sale");
             shown.touch("It is sold");
-            says(shown, "Sold on Mar 2, 2026");
+            shown.says("Sold on Mar 2, 2026");
             assertEquals(Optional.empty(), atTheNextVisit(shown, "n-205"));
         });
-        at(new Place.StaffUnits(Place.StaffUnits.Which.SOLD, "", false, 0), shown -> says(shown, "n-205. Sold on"));
+        at(new Place.StaffUnits(Place.StaffUnits.Which.SOLD, "", false, 0), shown -> shown.says("n-205. Sold on"));
     }
 
     @Test
@@ -219,10 +185,10 @@ class StaffFxTest {
             shown.touch("Add a unit");
             List.of("n", "123 \u00e1\u00f1", "-", "2", "0", "1").forEach(shown::touch);
             shown.touch("Next");
-            says(shown, "There is a unit with this id already.");
+            shown.says("There is a unit with this id already.");
             shown.touch("9");
             shown.touch("Next");
-            touchBeginning(shown, firstModel());
+            shown.touchBeginning(firstModel());
             shown.touch("Next");
             List.of("2", "1", "000").forEach(shown::touch);
             shown.touch("Add it");
@@ -239,12 +205,12 @@ class StaffFxTest {
     void aChangeThatSomebodyElseOvertookIsShownBesideTheirsAndNotLost() {
         at(Place.StaffUnit.of(new UnitId("n-207")), shown -> {
             book().edit(Edit.cell(entry("n-207"), "hours", "9"));
-            touchBeginning(shown, "Hours: 2");
+            shown.touchBeginning("Hours: 2");
             shown.touch("delete");
             shown.touch("5");
             shown.touch("Keep it");
-            says(shown, "Somebody else was quicker");
-            says(shown, "Hours, as it stands now");
+            shown.says("Somebody else was quicker");
+            shown.says("Hours, as it stands now");
             assertEquals(Optional.of("9"), entry("n-207").row().find("hours"));
             shown.touch("Keep mine");
             assertEquals(Optional.of("5"), entry("n-207").row().find("hours"));
@@ -254,9 +220,9 @@ class StaffFxTest {
     @Test
     void aFieldThatNeedsAnotherOneIsKeptTogetherWithIt() {
         at(Place.StaffUnit.of(new UnitId("n-209")), shown -> {
-            touchBeginning(shown, "Where it is: ");
+            shown.touchBeginning("Where it is: ");
             shown.touch("on its way");
-            says(shown, "This is needed too: Days until it is here.");
+            shown.says("This is needed too: Days until it is here.");
             assertEquals(Optional.of("in-stock"), entry("n-209").row().find("status"));
             shown.touch("8");
             shown.touch("Keep it");
@@ -270,8 +236,8 @@ class StaffFxTest {
         at(Place.StaffUnits.ALL, shown -> {
             shown.touch("Look for a unit");
             List.of("u", "123 \u00e1\u00f1", "-", "4", "1", "8").forEach(shown::touch);
-            says(shown, "All (1)");
-            says(shown, "u-418");
+            shown.says("All (1)");
+            shown.says("u-418");
         });
     }
 
@@ -281,14 +247,14 @@ class StaffFxTest {
             Duration wait = premises().settings().idle().signOut();
             shown.clock().pass(wait.minusSeconds(20));
             shown.frame().tick();
-            says(shown, "20 seconds left");
-            says(shown, "staff are signed out here");
+            shown.says("20 seconds left");
+            shown.says("staff are signed out here");
             assertTrue(shown.frame().doors().lock().isOpen());
             shown.clock().pass(Duration.ofSeconds(21));
             shown.frame().tick();
             assertEquals(ATTRACT, shown.frame().here());
             shown.frame().go(Place.StaffUnits.ALL);
-            says(shown, "Type your PIN.");
+            shown.says("Type your PIN.");
         });
     }
 
@@ -301,7 +267,7 @@ class StaffFxTest {
             type(shown, Rooms.PIN);
             shown.frame().go(Place.Topics.FIRST);
             shown.frame().back();
-            says(shown, "Type your PIN.");
+            shown.says("Type your PIN.");
         });
     }
 }

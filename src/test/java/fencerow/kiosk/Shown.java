@@ -1,5 +1,7 @@
 package fencerow.kiosk;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import fencerow.desk.StaffLock;
 import fencerow.kiosk.frame.BackRoom;
 import fencerow.kiosk.frame.Doors;
@@ -14,6 +16,7 @@ import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
 
 /** A kiosk in a scene of its own, whose work is done in place and whose clock is moved by hand. */
 public record Shown(Frame frame, Scene scene, HandClock clock) {
@@ -53,6 +56,39 @@ public record Shown(Frame frame, Scene scene, HandClock clock) {
                     + touches().stream().map(Node::getAccessibleText).toList());
         }
         found.get(found.size() - 1).executeAccessibleAction(AccessibleAction.FIRE);
+    }
+
+    /** Touches what is called something that begins so; the first of several. */
+    public void touchBeginning(String words) {
+        touch(touches().stream()
+                .map(Node::getAccessibleText)
+                .filter(name -> name.startsWith(words))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("nothing begins with [" + words + "], only "
+                        + touches().stream().map(Node::getAccessibleText).toList())));
+    }
+
+    /** All words on the screen, laid out, a label to a line. */
+    public String words() {
+        layOut();
+        List<String> all = new ArrayList<>();
+        collectWords(scene.getRoot(), all);
+        return String.join("\n", all);
+    }
+
+    private static void collectWords(Node node, List<String> all) {
+        if (node instanceof Labeled label) {
+            all.add(label.getText());
+        }
+        if (node instanceof Parent parent) {
+            parent.getChildrenUnmodifiable().forEach(child -> collectWords(child, all));
+        }
+    }
+
+    /** Fails where the words are not on the screen. */
+    public void says(String words) {
+        String all = words();
+        assertTrue(all.contains(words), () -> "[" + words + "] is not on the screen, only:\n" + all);
     }
 
     /** Everything that can be touched. */

@@ -45,18 +45,10 @@ final class StaffPlaces {
     }
 
     private static void tile(Shown shown, String tile) {
-        touchBeginning(shown, shown.frame().say("office.tile." + tile + ".name") + ". ");
+        shown.touchBeginning(shown.frame().say("office.tile." + tile + ".name") + ". ");
     }
 
     private static void field(Shown shown, String column) {
-        touchBeginning(shown, shown.frame().say("book.column." + column) + ": ");
-    }
-
-    private static void touchBeginning(Shown shown, String words) {
-        shown.touch(shown.touches().stream()
-                .map(touch -> touch.getAccessibleText())
-                .filter(name -> name.startsWith(words))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("nothing begins with [" + words + "]")));
+        shown.touchBeginning(shown.frame().say("book.column." + column) + ": ");
     }
 }
