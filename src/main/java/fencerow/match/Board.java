@@ -5,45 +5,26 @@ import fencerow.stock.Availability;
 import fencerow.stock.Unit;
 import fencerow.terms.Money;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
-/**
- * One shopper's needs laid out against a lot. Units of one kind whose facts that matter are equal share one judgement.
- * Confined to one thread.
- */
+/** One shopper's needs laid out against a lot. Confined to one thread. */
 final class Board {
     private final Lot lot;
     private final Needs needs;
     private final List<Kind> kinds;
-    private final List<List<Section>> sections = new ArrayList<>();
-    private final Map<Key, Judgement> judgements = new HashMap<>();
-
-    /** Units with equal keys come out alike. */
-    private record Key(int variety, int[] facts) {
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Key key && variety == key.variety && Arrays.equals(facts, key.facts);
-        }
-
-        @Override
-        public int hashCode() {
-            return 31 * Arrays.hashCode(facts) + variety;
-        }
-    }
+    private final List<List<Section>> sections;
 
     /** Lays out the needs; {@code solved} holds parts answered before. */
     Board(Lot lot, Needs needs, Solved solved) {
         this.lot = lot;
         this.needs = needs;
         var layout = new Layout(lot, needs);
-        this.kinds = lot.varieties().stream().map(variety -> new Kind(layout, variety)).toList();
-        for (int v = 0; v < kinds.size(); v++) {
-            sections.add(Section.of(kinds.get(v).anyOf(lot.seen(v)), layout.links(), solved));
-        }
+        this.kinds = IntStream.range(0, lot.varieties().size())
+                .mapToObj(place -> new Kind(layout, lot.varieties().get(place), place))
+                .toList();
+        this.sections = Sections.of(lot, layout, kinds, solved);
     }
 
     /** Every unit held against the needs, in the lot's order. */
@@ -58,20 +39,17 @@ final class Board {
     private Match match(int place) {
         Unit unit = lot.units().get(place);
         Kind kind = kinds.get(lot.varietyOf(place));
-        var key = new Key(lot.varietyOf(place), kind.relevant(lot.facts(place)));
-        Judgement judgement = judgements.computeIfAbsent(key, each -> judgement(kind, each, unit));
+        int[] facts = lot.facts(place);
+        List<Section> own = sections.get(lot.varietyOf(place));
+        List<Section.Answer> answers = new ArrayList<>(own.size());
+        for (int s = 0; s < own.size(); s++) {
+            answers.add(own.get(s).answer(facts));
+        }
+        var judgement =
+                new Judgement(kind, facts, new Assortment(lot.index().catalogue(), unit, needs), own, answers);
         Verdict verdict = verdict(unit, judgement);
-        var price = new ReadyPrice(unit.price(), lot.catchUp(place), judgement.plan().price());
+        var price = new ReadyPrice(unit.price(), lot.catchUp(place), judgement.price());
         return new Match(unit, verdict, judgement, price, overBudget(price, verdict));
-    }
-
-    private Judgement judgement(Kind kind, Key key, Unit unit) {
-        Problem problem = kind.problem(key.facts());
-        return new Judgement(
-                kind,
-                problem,
-                new Assortment(lot.index().catalogue(), unit, needs),
-                Section.shares(sections.get(key.variety()), problem));
     }
 
     private static Verdict verdict(Unit unit, Judgement judgement) {
@@ -81,7 +59,7 @@ final class Board {
         if (unit.availability() == Availability.ORDERABLE) {
             return Verdict.TO_ORDER;
         }
-        return judgement.plan().isFree() ? Verdict.READY : Verdict.READY_ONCE_EQUIPPED;
+        return judgement.price().isZero() ? Verdict.READY : Verdict.READY_ONCE_EQUIPPED;
     }
 
     private Optional<Money> overBudget(ReadyPrice price, Verdict verdict) {

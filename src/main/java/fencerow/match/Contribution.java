@@ -1,5 +1,6 @@
 package fencerow.match;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -24,6 +25,20 @@ record Contribution(Sparse known, List<Sparse> open) {
                 .map(state -> Sparse.at(places, row -> state.at(row) - least.at(row)))
                 .toList();
         return new Contribution(least, open);
+    }
+
+    /** What it adds to some rows, by their places among those. */
+    Contribution within(int[] rows) {
+        if (open.isEmpty()) {
+            return new Contribution(known.within(rows), open);
+        }
+        List<Sparse> inside = new ArrayList<>(open.size());
+        boolean matters = false;
+        for (Sparse state : open) {
+            inside.add(state.within(rows));
+            matters |= inside.get(inside.size() - 1).size() > 0;
+        }
+        return new Contribution(known.within(rows), matters ? inside : List.of());
     }
 
     private static long least(List<Sparse> states, int row) {

@@ -9,49 +9,58 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What one problem comes to, whichever unit it stands for: its parts' answers put together. Reasons cost more than the
- * answer and are worked out when first asked for. Immutable in effect; may be used from any thread.
+ * What one unit comes to: the answers of its sections put together. Plan, reasons and the names of wishes cost more
+ * than the answer and are worked out when first asked for. Immutable in effect; may be used from any thread.
  */
 final class Judgement {
     private final Kind kind;
+    private final int[] facts;
     private final Assortment assortment;
-    private final Problem problem;
-    private final List<Share> shares;
+    private final List<Section> sections;
+    private final List<Section.Answer> answers;
     private final boolean feasible;
     private final boolean hopeful;
-    private final Plan plan;
-    private final Score score;
+    private final int missed;
+    private final PriceRange price;
+    private final Wishes wishes;
+    private volatile @Nullable Plan plan;
+    private volatile @Nullable Score score;
     private volatile @Nullable Finding finding;
     private volatile @Nullable List<Verify> verify;
 
     /**
-     * Judges one problem.
+     * Judges one unit.
      *
-     * @param assortment of any unit the problem stands for
-     * @param shares     its parts, in the order of their rows
+     * @param facts   for each feature of the catalogue the place of what is known of it in the lot
+     * @param answers of each of its sections
      */
-    Judgement(Kind kind, Problem problem, Assortment assortment, List<Share> shares) {
+    Judgement(
+            Kind kind, int[] facts, Assortment assortment, List<Section> sections, List<Section.Answer> answers) {
         this.kind = kind;
+        this.facts = facts;
         this.assortment = assortment;
-        this.problem = problem;
-        this.shares = List.copyOf(shares);
+        this.sections = sections;
+        this.answers = answers;
         boolean can = true;
         boolean could = true;
-        int missed = 0;
-        for (Share share : shares) {
-            Part part = share.part();
-            can &= part.solution().isPresent();
-            could &= part.isHopeful();
-            missed += part.mustsAll() - part.mustsMet();
+        int missing = 0;
+        PriceRange sum = PriceRange.ZERO;
+        for (int a = 0; a < answers.size(); a++) {
+            Section.Answer answer = answers.get(a);
+            can &= answer.feasible();
+            could &= answer.hopeful();
+            missing += answer.missed();
+            sum = answer.price().isZero() ? sum : sum.plus(answer.price());
         }
         this.feasible = can;
         this.hopeful = could && !can;
-        int[] planned = can ? counts(solutions()) : new int[problem.setup().items().count()];
-        this.plan = can ? plan(planned, solutions()) : Plan.EMPTY;
-        this.score = new Wishes(kind, problem, planned).score(missed);
+        this.missed = missing;
+        this.price = can ? sum : PriceRange.ZERO;
+        this.wishes = new Wishes(kind, facts);
     }
 
     /** Whether every must-have can be met, every unverified piece at its worst. */
@@ -66,24 +75,61 @@ final class Judgement {
 
     /** Whether bounds had to stand for too many unverified pieces. */
     boolean isBracketed() {
-        return shares.stream().anyMatch(share -> share.part().isBracketed());
+        return shares().stream().anyMatch(share -> share.part().isBracketed());
+    }
+
+    /** What the cheapest plan costs; nothing where there is none. */
+    PriceRange price() {
+        return price;
+    }
+
+    /** How many must-haves can be met together. */
+    int mustsMet() {
+        return wishes.mustsAll() - missed;
+    }
+
+    /** The weighted share of wishes met as the unit stands, 0 to 100. */
+    int percent() {
+        return wishes.percent();
     }
 
     /** The cheapest plan; empty where there is none. */
     Plan plan() {
-        return plan;
+        Plan known = plan;
+        if (known == null) {
+            List<Share> shares = shares();
+            known = feasible ? together(shares, solutions(shares)).orElseThrow() : Plan.EMPTY;
+            plan = known;
+        }
+        return known;
     }
 
     /** How well it suits. */
     Score score() {
-        return score;
+        Score known = score;
+        if (known == null) {
+            List<Share> shares = shares();
+            int items = kind.setup().items().count();
+            known = wishes.score(missed, feasible ? counts(shares, solutions(shares)) : new int[items]);
+            score = known;
+        }
+        return known;
+    }
+
+    /** All parts, in the order of their rows. */
+    private List<Share> shares() {
+        return IntStream.range(0, answers.size())
+                .boxed()
+                .flatMap(s -> answers.get(s).shares().stream().map(share -> share.in(sections.get(s).slice())))
+                .sorted(Comparator.comparingInt(share -> share.slice().rows()[0]))
+                .toList();
     }
 
     /** How, or why not. */
     Finding finding() {
         Finding known = finding;
         if (known == null) {
-            known = feasible ? new Finding.Feasible(plan, withoutStopgap()) : infeasible();
+            known = feasible ? new Finding.Feasible(plan(), withoutStopgap()) : infeasible();
             finding = known;
         }
         return known;
@@ -105,28 +151,29 @@ final class Judgement {
      * @param requirements their places in the needs
      */
     Optional<Plan> without(List<Integer> requirements) {
+        List<Share> shares = shares();
         List<Optional<Solver.Solution>> solutions = new ArrayList<>();
         for (Share share : shares) {
             List<Integer> own = share.own(requirements);
             solutions.add(own.isEmpty() ? share.part().solution() : share.part().without(own));
         }
-        return together(solutions);
+        return together(shares, solutions);
     }
 
     /** The plan that the solutions of the shares come to; empty where one has none. */
-    private Optional<Plan> together(List<Optional<Solver.Solution>> solutions) {
+    private Optional<Plan> together(List<Share> shares, List<Optional<Solver.Solution>> solutions) {
         return solutions.stream().allMatch(Optional::isPresent)
-                ? Optional.of(plan(counts(solutions), solutions))
+                ? Optional.of(plan(counts(shares, solutions), solutions))
                 : Optional.empty();
     }
 
-    private List<Optional<Solver.Solution>> solutions() {
+    private static List<Optional<Solver.Solution>> solutions(List<Share> shares) {
         return shares.stream().map(share -> share.part().solution()).toList();
     }
 
     /** How many of each item the solutions of the shares, all present, come to together. */
-    private int[] counts(List<Optional<Solver.Solution>> solutions) {
-        int[] counts = new int[problem.setup().items().count()];
+    private int[] counts(List<Share> shares, List<Optional<Solver.Solution>> solutions) {
+        int[] counts = new int[kind.setup().items().count()];
         for (int s = 0; s < shares.size(); s++) {
             Solver.Solution solution = solutions.get(s).orElseThrow();
             int[] places = shares.get(s).slice().items();
@@ -144,17 +191,18 @@ final class Judgement {
         for (int i = 0; i < counts.length; i++) {
             if (counts[i] > 0) {
                 Item item = kind.layout().items().get(i);
-                PriceRange price = assortment.findPrice(item).orElseThrow().times(counts[i]);
-                lines.add(new Plan.Line(item.id(), counts[i], price, item.stopgapHours().isPresent()));
+                PriceRange each = kind.price(i).times(counts[i]);
+                lines.add(new Plan.Line(item.id(), counts[i], each, item.stopgapHours().isPresent()));
             }
         }
         return lines.isEmpty() ? Plan.EMPTY : new Plan(lines, minutes);
     }
 
     private Optional<Plan> withoutStopgap() {
-        if (!plan.hasStopgap()) {
+        if (!plan().hasStopgap()) {
             return Optional.empty();
         }
+        List<Share> shares = shares();
         List<Optional<Solver.Solution>> solutions = new ArrayList<>();
         for (Share share : shares) {
             int[] places = share.slice().items();
@@ -164,19 +212,19 @@ final class Judgement {
             }
             solutions.add(share.part().withoutItems(forbidden));
         }
-        return together(solutions);
+        return together(shares, solutions);
     }
 
     /** Of several parts that cannot be met, the one asked for first is told. */
     private Finding infeasible() {
-        Share share = shares.stream()
+        Share share = shares().stream()
                 .filter(each -> each.part().solution().isEmpty())
                 .findFirst()
                 .orElseThrow();
         int[] places = share.slice().rows();
         int[] set = share.part().irreducible();
         long[] failing = share.part().failing(set);
-        long[] headroom = problem.headroom().clone();
+        long[] headroom = kind.problem(facts).headroom();
         for (int r = 0; r < places.length; r++) {
             headroom[places[r]] = failing[r];
         }
@@ -192,7 +240,7 @@ final class Judgement {
 
     private List<Verify> findVerify() {
         List<Verify> found = new ArrayList<>();
-        for (Share share : shares) {
+        for (Share share : shares()) {
             Part part = share.part();
             int flips = hopeful && part.solution().isEmpty() ? part.fewestThatFlip() : 0;
             for (int p = 0; p < part.pieces().size() && p < Integer.SIZE - 2; p++) {

@@ -4,11 +4,11 @@ import fencerow.stock.Item;
 import fencerow.terms.Amount;
 import fencerow.terms.Dimension;
 import fencerow.terms.Feature;
+import fencerow.terms.PriceRange;
 import fencerow.terms.Relation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -21,24 +21,28 @@ final class Kind {
 
     private final Layout layout;
     private final Variety variety;
+    private final int place;
     private final long[] asked;
     private final long[] headroom;
     private final Setup setup;
     private final int[] free;
+    private final List<List<Contribution>> contributions;
 
-    Kind(Layout layout, Variety variety) {
+    /** @param place of the variety in the lot */
+    Kind(Layout layout, Variety variety, int place) {
         this.layout = layout;
+        this.place = place;
         this.variety = variety;
         int rows = layout.conditions().size();
         this.asked = new long[rows];
         this.headroom = new long[rows];
         List<Setup.Row> changed = new ArrayList<>(layout.setup().rows());
         for (int c = 0; c < rows; c++) {
-            asked[c] = layout.findLimited(c).isPresent() ? limit(layout.findLimited(c).get()) : asked(c);
+            asked[c] = layout.findLimited(c).isPresent() ? limit(layout.findLimited(c).get()) : demanded(c);
             headroom[c] = asked[c] == NO_LIMIT
                     ? NO_LIMIT
                     : layout.term(c, layout.start(c, variety), asked[c]) - layout.bound(c, asked[c]);
-            if (layout.isMax(c) && layout.varies(c)) {
+            if (layout.dependsOnModel(c)) {
                 changed.set(c, layout.row(c, asked[c]));
             }
         }
@@ -46,6 +50,10 @@ final class Kind {
         this.free = IntStream.range(0, layout.items().size())
                 .filter(item -> isFree(layout.items().get(item)))
                 .toArray();
+        this.contributions = new ArrayList<>();
+        for (int f = 0; f < layout.features().length; f++) {
+            contributions.add(layout.contributions(f, asked));
+        }
     }
 
     /** How many of the feature there can be on this model. */
@@ -57,7 +65,7 @@ final class Kind {
         return feature.most() == 1 ? NO_LIMIT : feature.most();
     }
 
-    private long asked(int c) {
+    private long demanded(int c) {
         return layout.varies(c)
                 ? Levels.on(variety.model(), layout.conditions().get(c).demand().threshold()).steps()
                 : layout.asked(c);
@@ -77,7 +85,7 @@ final class Kind {
                 most[i] = item.max();
             } else if (variety.has(place) && !Assortment.isStopgapForTooLong(item, layout.needs())) {
                 most[i] = item.max();
-                cents[i] = variety.cents(place);
+                cents[i] = variety.price(place).middle().cents();
             }
         }
         return new Setup.Items(cents, most, all.minutes(), all.excludes());
@@ -90,6 +98,11 @@ final class Kind {
 
     private boolean isFree(Item item) {
         return variety.bundles(item) || layout.needs().owned().contains(item.id());
+    }
+
+    /** The place of the variety in the lot. */
+    int variety() {
+        return place;
     }
 
     Layout layout() {
@@ -120,38 +133,44 @@ final class Kind {
         return layout.index().measures().dimension(layout.conditions().get(row).demand().of());
     }
 
-    /** The facts that matter, as one key: units of this kind with equal keys come out alike. */
-    int[] relevant(int[] facts) {
-        int[] features = layout.features();
-        int[] relevant = new int[features.length];
-        for (int f = 0; f < relevant.length; f++) {
-            relevant[f] = facts[features[f]];
-        }
-        return relevant;
+    /** What a row asks of units of this kind, in steps. */
+    long asked(int row) {
+        return asked[row];
     }
 
-    /** A unit of this kind as numbers, given its relevant facts. */
-    Problem problem(int[] relevant) {
-        return problem(f -> layout.contribution(f, relevant[f], asked));
+    /** What units of this kind have in each row beyond what is asked, before any feature is counted. */
+    long[] headroom() {
+        return headroom;
     }
 
     /**
-     * Any unit of this kind: what is known of each feature of the catalogue is one of the facts given, and nobody knows
-     * which. What cannot matter to this problem can matter to none of the units, and what has nothing to do with each
-     * other in it has not on any.
+     * For each thing that is known of a feature on some unit of the lot, what it adds to each row.
+     *
+     * @param feature its place in {@link Layout#features}
      */
-    Problem anyOf(int[][] facts) {
-        return problem(f -> layout.contribution(f, facts[layout.features()[f]], asked));
+    List<Contribution> contributions(int feature) {
+        return contributions.get(feature);
     }
 
-    private Problem problem(IntFunction<Contribution> adding) {
+    /** What one of the item, by its place in the layout, costs; only for one that can be had. */
+    PriceRange price(int item) {
+        return isFree(layout.items().get(item)) ? PriceRange.ZERO : variety.price(layout.place(item));
+    }
+
+    /**
+     * A unit of this kind as numbers.
+     *
+     * @param facts for each feature of the catalogue the place of what is known of it in the lot
+     */
+    Problem problem(int[] facts) {
         long[] values = headroom.clone();
         List<Problem.Piece> pieces = new ArrayList<>();
-        for (int f = 0; f < layout.features().length; f++) {
-            Contribution adds = adding.apply(f);
+        int[] features = layout.features();
+        for (int f = 0; f < features.length; f++) {
+            Contribution adds = contributions(f).get(facts[features[f]]);
             adds.known().addTo(values);
             if (!adds.open().isEmpty()) {
-                pieces.add(new Problem.Piece(layout.features()[f], adds.open()));
+                pieces.add(new Problem.Piece(features[f], adds.open()));
             }
         }
         return new Problem(setup, values, pieces);

@@ -16,6 +16,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -37,12 +38,14 @@ final class Layout {
     private final int[] capability;
     private final List<Optional<Feature>> limited;
     private final List<List<Integer>> rowsOf = new ArrayList<>();
+    private final List<Integer> wishes;
     private final List<Sparse> given;
     private final Setup setup;
     private final Links links;
     private final int[] features;
     private final List<List<List<Sparse>>> raw;
-    private final List<List<Optional<Contribution>>> contributions;
+    private final List<Optional<List<Contribution>>> contributions;
+    private final int[][] featuresOf;
 
     Layout(Lot lot, Needs needs) {
         this.index = lot.index();
@@ -52,16 +55,18 @@ final class Layout {
         this.items = helpful.items().stream().map(index.items()::get).toList();
         this.conditions = helpful.conditions();
         this.forWishes = new boolean[places.length];
-        for (int i = 0; i < forWishes.length; i++) {
-            forWishes[i] = helpful.forWishes().contains(places[i]);
-        }
+        helpful.forWishes().forEach(place -> forWishes[columnOf(place)] = true);
         List<Demand> demands = conditions.stream().map(Helpful.Condition::demand).toList();
-        int rows = 0;
         for (Requirement requirement : needs.requirements()) {
-            int last = rows + requirement.demands().size();
-            rowsOf.add(IntStream.range(rows, last).boxed().toList());
-            rows = last;
+            int first = rowsOf.stream().mapToInt(List::size).sum();
+            rowsOf.add(IntStream.range(first, first + requirement.demands().size())
+                    .boxed()
+                    .toList());
         }
+        this.wishes = IntStream.range(0, rowsOf.size())
+                .filter(place -> !needs.requirements().get(place).must())
+                .boxed()
+                .toList();
         this.least = new boolean[demands.size()];
         this.max = new boolean[demands.size()];
         this.varies = new boolean[demands.size()];
@@ -97,8 +102,24 @@ final class Layout {
                         .toList())
                 .toList();
         this.contributions = raw.stream()
-                .map(facts -> facts.stream().map(this::sameOnAll).toList())
+                .map(facts -> facts.stream()
+                                .flatMap(List::stream)
+                                .flatMapToInt(state -> IntStream.of(state.places()))
+                                .anyMatch(this::dependsOnModel)
+                        ? Optional.<List<Contribution>>empty()
+                        : Optional.of(contributions(facts, asked)))
                 .toList();
+        this.featuresOf = featuresOf(demands);
+    }
+
+    private int[][] featuresOf(List<Demand> demands) {
+        Map<CapabilityId, int[]> touching = new HashMap<>();
+        return demands.stream()
+                .map(demand -> touching.computeIfAbsent(demand.of(), of -> IntStream.of(
+                                index.featuresTouching(Set.of(of)))
+                        .map(place -> Arrays.binarySearch(features, place))
+                        .toArray()))
+                .toArray(int[][]::new);
     }
 
     private int[] minutes() {
@@ -197,6 +218,11 @@ final class Layout {
         return conditions;
     }
 
+    /** Places of the wishes in the needs, rising. */
+    List<Integer> wishes() {
+        return wishes;
+    }
+
     /** The rows of a must-have or wish, by its place in the needs. */
     List<Integer> rowsOf(int requirement) {
         return rowsOf.get(requirement);
@@ -229,6 +255,11 @@ final class Layout {
         return max[c];
     }
 
+    /** Whether what a source does for the row depends on the model: it has to reach what is asked there. */
+    boolean dependsOnModel(int c) {
+        return max[c] && varies[c];
+    }
+
     /** The rows, with every item out of reach. */
     Setup setup() {
         return setup;
@@ -244,44 +275,26 @@ final class Layout {
         return features;
     }
 
+    /** Places in {@link #features} of the features that touch the row, rising. */
+    int[] featuresOf(int row) {
+        return featuresOf[row];
+    }
+
     /**
-     * What a feature adds to each row.
+     * For each thing that is known of a feature on some unit of the lot, what it adds to each row.
      *
      * @param feature its place in {@link #features}
-     * @param fact    the place of what is known of it in the lot
-     * @param by      what each condition asks, in steps
+     * @param by      what each condition asks on the model, in steps
      */
-    Contribution contribution(int feature, int fact, long[] by) {
-        Optional<Contribution> same = contributions.get(feature).get(fact);
-        return same.orElseGet(() -> contribution(raw.get(feature).get(fact), by));
+    List<Contribution> contributions(int feature, long[] by) {
+        return contributions.get(feature).orElseGet(() -> contributions(raw.get(feature), by));
     }
 
-    /** The same where it is not known which of several facts holds. */
-    Contribution contribution(int feature, int[] facts, long[] by) {
-        if (facts.length == 1) {
-            return contribution(feature, facts[0], by);
-        }
-        List<Sparse> states = new ArrayList<>();
-        for (int fact : facts) {
-            Contribution adds = contribution(feature, fact, by);
-            if (adds.open().isEmpty()) {
-                states.add(adds.known());
-            }
-            adds.open().forEach(open -> states.add(adds.known().plus(open)));
-        }
-        return Contribution.of(states);
-    }
-
-    private Contribution contribution(List<Sparse> states, long[] by) {
-        return Contribution.of(states.stream()
-                .map(state -> Sparse.at(state.places(), c -> term(c, state.at(c), by[c])))
-                .toList());
-    }
-
-    /** What it comes to on every model; empty if it depends on the model. */
-    private Optional<Contribution> sameOnAll(List<Sparse> states) {
-        boolean differs = states.stream()
-                .anyMatch(state -> IntStream.of(state.places()).anyMatch(c -> max[c] && varies[c]));
-        return differs ? Optional.empty() : Optional.of(contribution(states, asked));
+    private List<Contribution> contributions(List<List<Sparse>> facts, long[] by) {
+        return facts.stream()
+                .map(states -> Contribution.of(states.stream()
+                        .map(state -> Sparse.at(state.places(), c -> term(c, state.at(c), by[c])))
+                        .toList()))
+                .toList();
     }
 }

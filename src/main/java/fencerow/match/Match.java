@@ -51,6 +51,16 @@ public final class Match {
         return judgement.isBracketed();
     }
 
+    /** How many must-haves can be met together: {@link Score#mustsMet}, known at once. */
+    int mustsMet() {
+        return judgement.mustsMet();
+    }
+
+    /** {@link Score#percent}, known at once. */
+    int percent() {
+        return judgement.percent();
+    }
+
     /** How well it suits. */
     public Score score() {
         return judgement.score();

@@ -34,6 +34,9 @@ final class Outcomes {
     }
 
     private static Bases combine(Problem problem, IntPredicate best) {
+        if (problem.pieces().isEmpty()) {
+            return new Bases(List.of(withinLimits(problem, problem.headroom())), false);
+        }
         List<List<Sparse>> states = new ArrayList<>();
         long combinations = 1;
         for (int p = 0; p < problem.pieces().size(); p++) {

@@ -26,11 +26,7 @@ final class Part {
     Part(Problem problem) {
         this.problem = problem;
         this.solver = new Solver(problem.setup());
-        this.musts = (int) problem.setup().rows().stream()
-                .filter(row -> row.role() == Setup.Role.MUST)
-                .mapToInt(Setup.Row::whose)
-                .distinct()
-                .count();
+        this.musts = solver.rows().musts();
         this.worst = Outcomes.worst(problem);
         this.solution = atWorst(allMusts(), nothing());
         this.hopeful = solution.isPresent()
@@ -96,7 +92,7 @@ final class Part {
         boolean[] asked = new boolean[musts];
         Arrays.stream(some).forEach(must -> asked[must] = true);
         return worst.bases().stream()
-                .filter(each -> !solver.isFeasible(each, asked))
+                .filter(each -> solver.findAny(each, asked).isEmpty())
                 .findFirst()
                 .orElse(problem.headroom());
     }
@@ -133,6 +129,9 @@ final class Part {
     private Optional<Solver.Solution> atWorst(boolean[] asked, boolean[] forbidden) {
         Optional<Solver.Solution> dearest = Optional.empty();
         for (long[] each : worst.bases()) {
+            if (dearest.isPresent() && solver.rows().hold(each, asked, dearest.get().counts())) {
+                continue; // it costs no more here
+            }
             Optional<Solver.Solution> found = solver.cheapest(each, asked, forbidden);
             if (found.isEmpty()) {
                 return found;
@@ -145,24 +144,50 @@ final class Part {
     }
 
     private boolean isFeasible(boolean[] asked) {
-        return worst.bases().stream().allMatch(each -> solver.isFeasible(each, asked));
+        return worst.bases().stream().allMatch(each -> solver.findAny(each, asked).isPresent());
     }
 
     private boolean canTurnOut(Outcomes.Bases bases) {
-        return bases.bases().stream().anyMatch(each -> solver.isFeasible(each, allMusts()));
+        return bases.bases().stream().anyMatch(each -> solver.findAny(each, allMusts()).isPresent());
     }
 
+    /** What was found for the must-haves kept so far mostly meets the next one too, which spares a search. */
     private int mostTogether() {
         boolean[] asked = new boolean[musts];
+        int[][] found = new int[worst.bases().size()][problem.setup().items().count()];
         int count = 0;
+        int failed = 0;
         for (int must = 0; must < musts; must++) {
             asked[must] = true;
-            if (isFeasible(asked)) {
+            int fails = firstFailing(asked, found, failed);
+            if (fails < 0) {
                 count++;
             } else {
                 asked[must] = false;
+                failed = fails;
             }
         }
         return count;
+    }
+
+    /**
+     * An outcome at which the must-haves cannot be met; -1 if there is none.
+     *
+     * @param found for each outcome counts that may do, made so where others do
+     * @param first the outcome to begin with: what failed before is the likeliest to fail again
+     */
+    private int firstFailing(boolean[] asked, int[][] found, int first) {
+        for (int b = 0; b < found.length; b++) {
+            int at = (first + b) % found.length;
+            long[] headroom = worst.bases().get(at);
+            if (!solver.rows().hold(headroom, asked, found[at])) {
+                Optional<Solver.Solution> other = solver.findAny(headroom, asked);
+                if (other.isEmpty()) {
+                    return at;
+                }
+                found[at] = other.get().counts();
+            }
+        }
+        return -1;
     }
 }

@@ -22,28 +22,32 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
 
     /** Everything that decides the answer, as numbers: problems with equal signatures have equal answers. */
     Signature signature() {
-        return signature(Signature.numbers(setup));
-    }
-
-    /**
-     * The same.
-     *
-     * @param ofSetup what {@link Signature#numbers} gives for its setup
-     */
-    Signature signature(long[] ofSetup) {
-        return new Signature(ofSetup, this);
+        return new Signature(Signature.numbers(setup.items()), Signature.numbers(setup.rows()), this);
     }
 
     /** Numbers compared one by one. */
     static final class Signature {
-        private final long[] ofSetup;
+        private final long[] ofItems;
+        private final long[] ofRows;
         private final long[] own;
         private final int hash;
 
-        private Signature(long[] ofSetup, Problem problem) {
-            this.ofSetup = ofSetup;
-            this.own = own(problem);
-            this.hash = 31 * Arrays.hashCode(ofSetup) + Arrays.hashCode(own);
+        /**
+         * Puts together what is known of a problem's setup and the rest of it.
+         *
+         * @param ofItems what {@link #numbers(Setup.Items)} gives for it
+         * @param ofRows  what {@link #numbers(List)} gives for it
+         */
+        Signature(long[] ofItems, long[] ofRows, Problem problem) {
+            this(ofItems, ofRows, own(problem));
+        }
+
+        /** The same with other numbers in place of the rest. */
+        Signature(long[] ofItems, long[] ofRows, long[] own) {
+            this.ofItems = ofItems;
+            this.ofRows = ofRows;
+            this.own = own;
+            this.hash = 31 * (31 * ofRows.length + Arrays.hashCode(ofItems)) + Arrays.hashCode(own);
         }
 
         private static int number(Setup.Role role) {
@@ -55,11 +59,9 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
             };
         }
 
-        /** A setup as numbers. */
-        static long[] numbers(Setup setup) {
-            Setup.Items items = setup.items();
-            var all = new Numbers(8 * (items.count() + 2 * setup.rows().size()));
-            all.add(items.count());
+        /** Items as numbers. */
+        static long[] numbers(Setup.Items items) {
+            var all = new Numbers(6 * items.count());
             for (int i = 0; i < items.count(); i++) {
                 all.add(items.cents()[i]);
                 all.add(items.most()[i]);
@@ -69,8 +71,13 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
                     all.add(other);
                 }
             }
-            for (int r = 0; r < setup.rows().size(); r++) {
-                Setup.Row row = setup.rows().get(r);
+            return all.toArray();
+        }
+
+        /** Rows as numbers. */
+        static long[] numbers(List<Setup.Row> rows) {
+            var all = new Numbers(16 * rows.size());
+            for (Setup.Row row : rows) {
                 all.add(number(row.role()));
                 all.add(row.whose());
                 all.add(row.change());
@@ -101,7 +108,8 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
             return other instanceof Signature signature
                     && hash == signature.hash
                     && Arrays.equals(own, signature.own)
-                    && Arrays.equals(ofSetup, signature.ofSetup);
+                    && Arrays.equals(ofItems, signature.ofItems)
+                    && Arrays.equals(ofRows, signature.ofRows);
         }
 
         @Override
@@ -111,7 +119,7 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
     }
 
     /** A row of numbers that grows. */
-    private static final class Numbers {
+    static final class Numbers {
         private long[] all;
         private int size;
 

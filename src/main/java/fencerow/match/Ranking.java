@@ -16,8 +16,8 @@ import java.util.Optional;
 public final class Ranking {
     private static final Comparator<Match> BEST_FIRST = Comparator.comparing(Match::verdict)
             .thenComparingInt(match -> match.overBudget().isPresent() ? 1 : 0)
-            .thenComparingInt(match -> -match.score().mustsMet())
-            .thenComparingInt(match -> -match.score().percent())
+            .thenComparingInt(match -> -match.mustsMet())
+            .thenComparingInt(match -> -match.percent())
             .thenComparingLong(match -> match.middle().cents())
             .thenComparing(match -> match.unit().id());
 
@@ -87,7 +87,7 @@ public final class Ranking {
 
     private static boolean beats(Match other, Match match) {
         int price = other.middle().compareTo(match.middle());
-        int score = Integer.compare(other.score().percent(), match.score().percent());
+        int score = Integer.compare(other.percent(), match.percent());
         return match.verdict().hasPlan() && price <= 0 && score >= 0 && (price < 0 || score > 0);
     }
 }

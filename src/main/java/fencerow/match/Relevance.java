@@ -17,12 +17,11 @@ final class Relevance {
     private final boolean[] relevant;
     private final boolean[] open;
 
-    private Relevance(Problem problem, Links links) {
-        this.setup = problem.setup();
+    private Relevance(Setup setup, Links links, long[] worst, long[] best) {
+        this.setup = setup;
         this.links = links;
-        this.worst = problem.headroom().clone();
-        this.best = problem.headroom().clone();
-        problem.pieces().forEach(this::addBest);
+        this.worst = worst;
+        this.best = best;
         for (int limit : links.limits()) {
             worst[limit] = Math.max(worst[limit], 0);
             best[limit] = Math.max(best[limit], 0);
@@ -36,30 +35,22 @@ final class Relevance {
 
     /** Looks through a problem. */
     static Relevance of(Problem problem, Links links) {
-        var relevance = new Relevance(problem, links);
+        long[] best = problem.headroom().clone();
+        problem.pieces().forEach(piece -> Spread.most(piece.states()).addTo(best));
+        return of(problem.setup(), links, problem.headroom().clone(), best);
+    }
+
+    /**
+     * Looks through all problems of a setup.
+     *
+     * @param worst the least headroom of each row in any of them; taken over
+     * @param best  the most; taken over
+     */
+    static Relevance of(Setup setup, Links links, long[] worst, long[] best) {
+        var relevance = new Relevance(setup, links, worst, best);
         relevance.putAsideItemsOutOfReach();
         relevance.follow();
         return relevance;
-    }
-
-    private void addBest(Problem.Piece piece) {
-        List<Sparse> states = piece.states();
-        for (int s = 0; s < states.size(); s++) {
-            Sparse state = states.get(s);
-            for (int k = 0; k < state.size(); k++) {
-                int row = state.places()[k];
-                best[row] += Math.max(0, state.amounts()[k] - most(states, s, row));
-            }
-        }
-    }
-
-    /** The most that the first few states add to the row. */
-    private static long most(List<Sparse> states, int first, int row) {
-        long most = 0;
-        for (int s = 0; s < first; s++) {
-            most = Math.max(most, states.get(s).at(row));
-        }
-        return most;
     }
 
     /** Items that something they need keeps out of reach, and then items that need those, until nothing changes. */

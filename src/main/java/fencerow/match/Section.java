@@ -1,107 +1,175 @@
 package fencerow.match;
 
+import fencerow.terms.PriceRange;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Items and rows of one kind that have nothing to do with its others, whatever is known of a unit. Units that agree in
- * a section's rows have the same parts there, so most units need no split of their own. Confined to one thread.
+ * Items and rows of one kind that have nothing to do with its others, whatever the unit. Units of which the same is
+ * known come out alike there, so most of it is worked out once. Confined to one thread.
  */
 final class Section {
-    private static final Comparator<Share> BY_FIRST_ROW = Comparator.comparingInt(share -> share.slice().rows()[0]);
-
+    private final Kind kind;
     private final Split.Slice slice;
-    private final Links links;
-    private final long[] setupAsNumbers;
-    private final boolean[] inside;
+    private final Setup setup;
     private final Solved solved;
-    private final Map<Key, List<Share>> known = new HashMap<>();
+    private final int[] features;
+    private final int[] places;
+    private final long[] itemNumbers;
+    private final long[] rowNumbers;
+    private final List<Map<Integer, Contribution>> contributions;
+    private final Solved.Known known;
+    private @Nullable Links links;
 
-    /** What a unit has in a section's rows. */
-    private record Key(long[] headroom, List<Problem.Piece> pieces) {
+    /**
+     * What a section comes to on some units.
+     *
+     * @param feasible whether its must-haves can be met, every unverified piece at its worst
+     * @param hopeful  whether they can at some outcome
+     * @param missed   how many of them cannot be met with the others
+     * @param price    of its part of the plan; nothing where there is none
+     * @param shares   its parts, as the section numbers items, rows and must-haves
+     */
+    record Answer(boolean feasible, boolean hopeful, int missed, PriceRange price, List<Share> shares) {}
+
+    /** What is known of a section's features, as one key. */
+    record Facts(int[] known) {
         @Override
         public boolean equals(Object other) {
-            return other instanceof Key key && Arrays.equals(headroom, key.headroom) && pieces.equals(key.pieces);
+            return other instanceof Facts facts && Arrays.equals(known, facts.known);
         }
 
         @Override
         public int hashCode() {
-            return 31 * Arrays.hashCode(headroom) + pieces.hashCode();
+            return Arrays.hashCode(known);
         }
-    }
-
-    private Section(Split.Slice slice, int rows, Solved solved) {
-        this.slice = slice;
-        Setup setup = slice.problem().setup();
-        this.links = Links.of(setup.items().count(), setup.rows());
-        this.setupAsNumbers = Problem.Signature.numbers(setup);
-        this.inside = new boolean[rows];
-        for (int row : slice.rows()) {
-            inside[row] = true;
-        }
-        this.solved = solved;
     }
 
     /**
-     * The sections of a kind.
+     * A section of a kind.
      *
-     * @param any any unit of it
+     * @param slice  where it stands in the kind's rows
+     * @param solved what was answered before
      */
-    static List<Section> of(Problem any, Links links, Solved solved) {
-        return Split.of(any, links).stream()
-                .map(slice -> new Section(slice, any.headroom().length, solved))
-                .toList();
+    Section(Lot lot, Kind kind, Split.Slice slice, Solved solved) {
+        this.kind = kind;
+        this.slice = slice;
+        this.setup = slice.problem().setup();
+        this.solved = solved;
+        Layout layout = kind.layout();
+        this.features = IntStream.of(slice.rows())
+                .flatMap(row -> IntStream.of(layout.featuresOf(row)))
+                .sorted()
+                .distinct()
+                .toArray();
+        this.places = IntStream.of(features).map(f -> layout.features()[f]).toArray();
+        this.itemNumbers = Problem.Signature.numbers(setup.items());
+        this.rowNumbers = Problem.Signature.numbers(setup.rows());
+        this.contributions = IntStream.of(features).<Map<Integer, Contribution>>mapToObj(f -> new HashMap<>()).toList();
+        this.known = solved.answers(lot, signature(lot));
     }
 
-    /** All parts of a unit's problem, in the order of their rows. */
-    static List<Share> shares(List<Section> sections, Problem problem) {
-        List<Share> all = new ArrayList<>();
-        sections.forEach(section -> all.addAll(section.shares(problem)));
-        all.sort(BY_FIRST_ROW);
-        return all;
-    }
-
-    private List<Share> shares(Problem problem) {
-        int[] rows = slice.rows();
-        long[] headroom = new long[rows.length];
-        for (int r = 0; r < rows.length; r++) {
-            headroom[r] = problem.headroom()[rows[r]];
+    /** All that decides its answers: for the same lot, sections with equal signatures have equal answers. */
+    private Problem.Signature signature(Lot lot) {
+        var all = new Problem.Numbers(64 + 32 * features.length);
+        all.add(kind.variety());
+        for (int item : slice.items()) {
+            all.add(kind.layout().place(item));
         }
-        List<Problem.Piece> pieces = new ArrayList<>();
-        for (Problem.Piece piece : problem.pieces()) {
-            if (touches(piece)) {
-                pieces.add(piece);
+        for (int row : slice.rows()) {
+            all.add(kind.headroom()[row]);
+        }
+        for (int f = 0; f < features.length; f++) {
+            all.add(places[f]);
+            for (int fact : lot.seen(kind.variety())[places[f]]) {
+                Contribution adds = contribution(f, fact);
+                all.add(fact);
+                all.add(adds.known());
+                all.add(adds.open().size());
+                adds.open().forEach(all::add);
             }
         }
-        return known.computeIfAbsent(new Key(headroom, pieces), this::found);
+        return new Problem.Signature(itemNumbers, rowNumbers, all.toArray());
     }
 
-    private boolean touches(Problem.Piece piece) {
-        for (Sparse state : piece.states()) {
-            for (int row : state.places()) {
-                if (inside[row]) {
-                    return true;
+    /** What a fact adds to the section's rows. */
+    private Contribution contribution(int feature, int fact) {
+        return contributions.get(feature)
+                .computeIfAbsent(fact, each -> kind.contributions(features[feature]).get(each).within(slice.rows()));
+    }
+
+    /** Where it stands. */
+    Split.Slice slice() {
+        return slice;
+    }
+
+    /**
+     * What the section comes to on a unit.
+     *
+     * @param facts for each feature of the catalogue the place of what is known of it in the lot
+     */
+    Answer answer(int[] facts) {
+        int[] own = new int[places.length];
+        for (int f = 0; f < own.length; f++) {
+            own[f] = facts[places[f]];
+        }
+        return known.answer(new Facts(own), this::found);
+    }
+
+    private Links links() {
+        Links made = links;
+        if (made == null) {
+            made = Links.of(setup.items().count(), setup.rows());
+            links = made;
+        }
+        return made;
+    }
+
+    private Answer found(Facts facts) {
+        long[] headroom = new long[slice.rows().length];
+        for (int r = 0; r < headroom.length; r++) {
+            headroom[r] = kind.headroom()[slice.rows()[r]];
+        }
+        List<Problem.Piece> pieces = new ArrayList<>();
+        for (int f = 0; f < features.length; f++) {
+            Contribution adds = contribution(f, facts.known()[f]);
+            adds.known().addTo(headroom);
+            if (!adds.open().isEmpty()) {
+                pieces.add(new Problem.Piece(places[f], adds.open()));
+            }
+        }
+        var problem = new Problem(setup, headroom, pieces);
+        return answer(solved.shares(problem, new Problem.Signature(itemNumbers, rowNumbers, problem), this::links));
+    }
+
+    private Answer answer(List<Share> shares) {
+        boolean feasible = true;
+        boolean hopeful = true;
+        int missed = 0;
+        for (Share share : shares) {
+            feasible &= share.part().solution().isPresent();
+            hopeful &= share.part().isHopeful();
+            missed += share.part().mustsAll() - share.part().mustsMet();
+        }
+        return new Answer(feasible, hopeful, missed, feasible ? price(shares) : PriceRange.ZERO, shares);
+    }
+
+    private PriceRange price(List<Share> shares) {
+        PriceRange price = PriceRange.ZERO;
+        for (Share share : shares) {
+            int[] counts = share.part().solution().orElseThrow().counts();
+            for (int i = 0; i < counts.length; i++) {
+                if (counts[i] > 0) {
+                    int item = slice.items()[share.slice().items()[i]];
+                    price = price.plus(kind.price(item).times(counts[i]));
                 }
             }
         }
-        return false;
-    }
-
-    private List<Share> found(Key key) {
-        List<Problem.Piece> pieces = new ArrayList<>();
-        for (Problem.Piece piece : key.pieces()) {
-            List<Sparse> states = piece.states().stream()
-                    .map(state -> Split.within(slice.rows(), state))
-                    .toList();
-            pieces.add(new Problem.Piece(piece.feature(), states));
-        }
-        var problem = new Problem(slice.problem().setup(), key.headroom(), pieces);
-        return solved.shares(problem, problem.signature(setupAsNumbers), links).stream()
-                .map(share -> share.in(slice))
-                .toList();
+        return price;
     }
 }

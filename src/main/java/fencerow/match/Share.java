@@ -20,20 +20,6 @@ record Share(Split.Slice slice, Part part) {
 
     /** The same seen from a larger problem that has the present one as a slice. */
     Share in(Split.Slice larger) {
-        return new Share(
-                new Split.Slice(
-                        places(slice.items(), larger.items()),
-                        places(slice.rows(), larger.rows()),
-                        places(slice.musts(), larger.musts()),
-                        slice.problem()),
-                part);
-    }
-
-    private static int[] places(int[] own, int[] larger) {
-        int[] places = new int[own.length];
-        for (int i = 0; i < own.length; i++) {
-            places[i] = larger[own[i]];
-        }
-        return places;
+        return new Share(slice.in(larger), part);
     }
 }

@@ -16,13 +16,7 @@ final class Solver {
     private static final double[] NO_FLOORS = {};
 
     private final Setup.Items items;
-    private final int rowCount;
-    private final Setup.Role[] roles;
-    private final int[] whose;
-    private final int[][] helpers;
-    private final long[][] gives;
-    private final long[][] helpersAsBits;
-    private final Sparse[] changesOf;
+    private final Rows rows;
 
     /** Counts for each item with what they come to. */
     record Solution(int[] counts, long cents, int pieces, int minutes) {
@@ -43,43 +37,12 @@ final class Solver {
     /** Gets ready to solve instances of the setup. */
     Solver(Setup setup) {
         this.items = setup.items();
-        this.rowCount = setup.rows().size();
-        this.roles = new Setup.Role[rowCount];
-        this.whose = new int[rowCount];
-        this.helpers = new int[rowCount][];
-        this.gives = new long[rowCount][];
-        this.helpersAsBits = new long[rowCount][(items.count() + Long.SIZE - 1) / Long.SIZE];
-        for (int r = 0; r < rowCount; r++) {
-            Setup.Row row = setup.rows().get(r);
-            roles[r] = row.role();
-            whose[r] = row.whose();
-            helpers[r] = cheapestFirst(row.change());
-            gives[r] = new long[helpers[r].length];
-            for (int h = 0; h < helpers[r].length; h++) {
-                int item = helpers[r][h];
-                gives[r][h] = row.change().at(item);
-                helpersAsBits[r][item / Long.SIZE] |= 1L << (item % Long.SIZE);
-            }
-        }
-        this.changesOf = setup.changesByItem();
+        this.rows = new Rows(setup);
     }
 
-    /** The items that help, by insertion: there are few. */
-    private int[] cheapestFirst(Sparse change) {
-        int[] sorted = new int[change.size()];
-        int size = 0;
-        for (int k = 0; k < change.size(); k++) {
-            if (change.amounts()[k] > 0) {
-                int item = change.places()[k];
-                int at = size++;
-                while (at > 0 && items.cents()[sorted[at - 1]] > items.cents()[item]) {
-                    sorted[at] = sorted[at - 1];
-                    at--;
-                }
-                sorted[at] = item;
-            }
-        }
-        return Arrays.copyOf(sorted, size);
+    /** The setup's rows. */
+    Rows rows() {
+        return rows;
     }
 
     /**
@@ -93,9 +56,9 @@ final class Solver {
         return new Search(headroom, asked, forbidden, false).best();
     }
 
-    /** Whether any counts will do. */
-    boolean isFeasible(long[] headroom, boolean[] asked) {
-        return new Search(headroom, asked, new boolean[items.count()], true).best().isPresent();
+    /** Some counts that will do; empty if none will. */
+    Optional<Solution> findAny(long[] headroom, boolean[] asked) {
+        return new Search(headroom, asked, new boolean[items.count()], true).best();
     }
 
     /** One instance being searched. */
@@ -125,15 +88,6 @@ final class Solver {
             return Optional.ofNullable(best);
         }
 
-        private boolean isActive(int row) {
-            return switch (roles[row]) {
-                case MUST -> asked[whose[row]];
-                case NEED -> counts[whose[row]] > 0;
-                case LIMIT -> true;
-                case WISH -> false;
-            };
-        }
-
         private boolean canRaise(int item) {
             if (counts[item] >= caps[item]) {
                 return false;
@@ -154,9 +108,9 @@ final class Solver {
             boolean changed = true;
             while (changed) {
                 changed = false;
-                for (int r = 0; r < rowCount; r++) {
-                    if (roles[r] == Setup.Role.NEED && values[r] < 0 && caps[whose[r]] > 0 && reach(r) < 0) {
-                        caps[whose[r]] = 0;
+                for (int r = 0; r < rows.count(); r++) {
+                    if (rows.isNeed(r) && values[r] < 0 && caps[rows.whose(r)] > 0 && reach(r) < 0) {
+                        caps[rows.whose(r)] = 0;
                         changed = true;
                     }
                 }
@@ -166,8 +120,10 @@ final class Solver {
         /** The most the row can come to, what its helpers need left aside. */
         private long reach(int row) {
             long reach = values[row];
-            for (int h = 0; h < helpers[row].length; h++) {
-                reach += gives[row][h] * caps[helpers[row][h]];
+            int[] helpers = rows.helpers(row);
+            long[] gives = rows.gives(row);
+            for (int h = 0; h < helpers.length; h++) {
+                reach += gives[h] * caps[helpers[h]];
             }
             return reach;
         }
@@ -176,22 +132,24 @@ final class Solver {
             int branchRow = -1;
             int fewestHelpers = Integer.MAX_VALUE;
             boolean bounded = best != null;
-            double[] floors = bounded ? new double[rowCount] : NO_FLOORS;
-            for (int r = 0; r < rowCount; r++) {
-                if (values[r] >= 0 || !isActive(r)) {
+            double[] floors = bounded ? new double[rows.count()] : NO_FLOORS;
+            for (int r = 0; r < rows.count(); r++) {
+                if (values[r] >= 0 || !rows.isActive(r, asked, counts)) {
                     continue;
                 }
                 long deficit = -values[r];
                 int able = 0;
                 long reach = 0;
                 double cheapest = Double.POSITIVE_INFINITY;
-                for (int h = 0; h < helpers[r].length; h++) {
-                    int item = helpers[r][h];
+                int[] helpers = rows.helpers(r);
+                long[] gives = rows.gives(r);
+                for (int h = 0; h < helpers.length; h++) {
+                    int item = helpers[h];
                     if (canRaise(item)) {
                         able++;
-                        reach += gives[r][h] * (caps[item] - counts[item]);
+                        reach += gives[h] * (caps[item] - counts[item]);
                         if (bounded) {
-                            cheapest = Math.min(cheapest, items.cents()[item] * ((double) deficit / gives[r][h]));
+                            cheapest = Math.min(cheapest, items.cents()[item] * ((double) deficit / gives[h]));
                         }
                     }
                 }
@@ -223,13 +181,13 @@ final class Solver {
             double sum = 0;
             while (true) {
                 int dearest = 0;
-                for (int r = 1; r < rowCount; r++) {
+                for (int r = 1; r < rows.count(); r++) {
                     dearest = floors[r] > floors[dearest] ? r : dearest;
                 }
                 if (floors[dearest] <= 0) {
                     return sum;
                 }
-                if (takeIfApart(helpersAsBits[dearest], used)) {
+                if (takeIfApart(rows.helpersAsBits(dearest), used)) {
                     sum += floors[dearest];
                 }
                 floors[dearest] = 0;
@@ -250,7 +208,7 @@ final class Solver {
         }
 
         private void branch(int row) {
-            int[] able = helpers[row];
+            int[] able = rows.helpers(row);
             int[] capsBefore = new int[able.length];
             for (int h = 0; h < able.length; h++) {
                 int item = able[h];
@@ -270,10 +228,7 @@ final class Solver {
         private void raise(int item, int by) {
             counts[item] += by;
             cost += by * items.cents()[item];
-            Sparse change = changesOf[item];
-            for (int k = 0; k < change.size(); k++) {
-                values[change.places()[k]] += by * change.amounts()[k];
-            }
+            rows.add(values, item, by);
         }
 
         private void record() {

@@ -61,6 +61,21 @@ record Sparse(int[] places, long[] amounts) {
         return new Sparse(Arrays.copyOf(at, size), Arrays.copyOf(sums, size));
     }
 
+    /** The same at some of its places, by where those stand among them. */
+    Sparse within(int[] some) {
+        int[] kept = new int[places.length];
+        long[] inside = new long[places.length];
+        int size = 0;
+        for (int k = 0; k < places.length; k++) {
+            int at = Arrays.binarySearch(some, places[k]);
+            if (at >= 0) {
+                kept[size] = at;
+                inside[size++] = amounts[k];
+            }
+        }
+        return new Sparse(Arrays.copyOf(kept, size), Arrays.copyOf(inside, size));
+    }
+
     int size() {
         return places.length;
     }

@@ -24,24 +24,49 @@ final class Split {
      * @param musts   for each of its must-haves the place in the whole, rising
      * @param problem the part
      */
-    record Slice(int[] items, int[] rows, int[] musts, Problem problem) {}
+    record Slice(int[] items, int[] rows, int[] musts, Problem problem) {
+        /** The same seen from a larger problem that has the present one as a slice. */
+        Slice in(Slice larger) {
+            return new Slice(
+                    places(items, larger.items),
+                    places(rows, larger.rows),
+                    places(musts, larger.musts),
+                    problem);
+        }
 
-    private Split(Problem problem, Links links) {
+        private static int[] places(int[] own, int[] larger) {
+            int[] places = new int[own.length];
+            for (int i = 0; i < own.length; i++) {
+                places[i] = larger[own[i]];
+            }
+            return places;
+        }
+    }
+
+    private Split(Problem problem, Relevance relevance) {
         this.problem = problem;
         this.setup = problem.setup();
-        this.relevance = Relevance.of(problem, links);
+        this.relevance = relevance;
         this.groupOf = new int[nodeOfPiece(problem.pieces().size())];
         this.local = new int[Math.max(setup.items().count(), setup.rows().size())];
     }
 
     /** The parts, each with at least one must-have that does not hold or could be undone. */
     static List<Slice> of(Problem problem, Links links) {
-        return new Split(problem, links).slices();
+        return of(problem, Relevance.of(problem, links));
+    }
+
+    /** The same, given what can matter to the problem. */
+    static List<Slice> of(Problem problem, Relevance relevance) {
+        return new Split(problem, relevance).slices();
     }
 
     private List<Slice> slices() {
         int[] items = places(setup.items().count(), relevance::isUseful);
         int[] rows = places(setup.rows().size(), relevance::isRelevant);
+        if (rows.length == 0) {
+            return List.of();
+        }
         Groups groups = joined(items, rows);
         for (int node = 0; node < groupOf.length; node++) {
             groupOf[node] = groups.find(node);
@@ -215,25 +240,10 @@ final class Split {
             if (groupOf[nodeOfPiece(p)] == group) {
                 Problem.Piece piece = problem.pieces().get(p);
                 List<Sparse> states = new ArrayList<>();
-                piece.states().forEach(state -> states.add(within(rows, state)));
+                piece.states().forEach(state -> states.add(state.within(rows)));
                 pieces.add(new Problem.Piece(piece.feature(), states));
             }
         }
         return pieces;
-    }
-
-    /** The state in some rows, by their places among those. */
-    static Sparse within(int[] rows, Sparse state) {
-        int[] places = new int[state.size()];
-        long[] amounts = new long[state.size()];
-        int size = 0;
-        for (int k = 0; k < places.length; k++) {
-            int row = Arrays.binarySearch(rows, state.places()[k]);
-            if (row >= 0) {
-                places[size] = row;
-                amounts[size++] = state.amounts()[k];
-            }
-        }
-        return new Sparse(Arrays.copyOf(places, size), Arrays.copyOf(amounts, size));
     }
 }

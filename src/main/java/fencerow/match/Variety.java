@@ -7,7 +7,9 @@ import fencerow.stock.Item;
 import fencerow.stock.Model;
 import fencerow.stock.Unit;
 import fencerow.terms.ItemId;
+import fencerow.terms.PriceRange;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -15,11 +17,9 @@ import java.util.Set;
  * had for them, whoever asks. Immutable.
  */
 final class Variety {
-    private static final long NOT_TO_BE_HAD = -1;
-
     private final Unit like;
     private final long[] start;
-    private final long[] cents;
+    private final List<Optional<PriceRange>> prices;
 
     /** What makes units one variety. Models are told apart by identity: there is one object for each. */
     record Key(int model, Condition condition, Availability availability, Set<ItemId> bundled) {}
@@ -31,14 +31,11 @@ final class Variety {
                 .mapToLong(of -> index.measures().start(like, of))
                 .toArray();
         var assortment = new Assortment(index.catalogue(), like, Needs.NONE);
-        List<Item> items = index.items();
-        this.cents = new long[items.size()];
-        for (int i = 0; i < cents.length; i++) {
-            Item item = items.get(i);
-            cents[i] = assortment.refusal(item).isPresent()
-                    ? NOT_TO_BE_HAD
-                    : assortment.findPrice(item).orElseThrow().middle().cents();
-        }
+        this.prices = index.items().stream()
+                .map(item -> assortment.refusal(item).isPresent()
+                        ? Optional.<PriceRange>empty()
+                        : assortment.findPrice(item))
+                .toList();
     }
 
     /** A unit of the variety. */
@@ -57,12 +54,12 @@ final class Variety {
 
     /** Whether the item, by its place in the catalogue, can be had by a shopper who does not own it. */
     boolean has(int item) {
-        return cents[item] != NOT_TO_BE_HAD;
+        return prices.get(item).isPresent();
     }
 
-    /** Middle price of one, where it can be had. */
-    long cents(int item) {
-        return cents[item];
+    /** Price of one, where it can be had. */
+    PriceRange price(int item) {
+        return prices.get(item).orElseThrow();
     }
 
     /** Whether the item comes with its units. */

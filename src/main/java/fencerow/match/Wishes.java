@@ -5,61 +5,68 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Judges the wishes of one problem by what is known to be there: as the unit stands with what comes with it and what
- * the shopper has, so far as that works on it; then with the plan. Confined to one call.
+ * Judges the wishes for one unit by what is known to be there: as the unit stands with what comes with it and what the
+ * shopper has, so far as that works on it; then with the plan. Immutable.
  */
 final class Wishes {
     private final Kind kind;
-    private final Setup setup;
-    private final long[] standing;
-    private final int[] planned;
+    private final int[] facts;
+    private final List<Integer> wishes;
+    private final boolean[] met;
+    private final int percent;
 
     /**
-     * The wishes of a problem.
+     * The wishes as the unit stands.
      *
-     * @param planned how many of each item its plan has
+     * @param facts for each feature of the catalogue the place of what is known of it in the lot
      */
-    Wishes(Kind kind, Problem problem, int[] planned) {
+    Wishes(Kind kind, int[] facts) {
         this.kind = kind;
-        this.setup = problem.setup();
-        this.standing = problem.headroom();
-        this.planned = planned;
+        this.facts = facts;
+        this.wishes = kind.layout().wishes();
+        this.met = new boolean[wishes.size()];
+        int[] inUse = kind.free().length == 0 ? new int[0] : inUse(new int[kind.setup().items().count()]);
+        long weightMet = 0;
+        long weightAll = 0;
+        for (int w = 0; w < met.length; w++) {
+            met[w] = holds(wishes.get(w), inUse);
+            int weight = requirement(wishes.get(w)).weight();
+            weightAll += weight;
+            weightMet += met[w] ? weight : 0;
+        }
+        this.percent = weightAll == 0 ? 100 : (int) (100 * weightMet / weightAll);
+    }
+
+    /** The weighted share of wishes met as the unit stands, 0 to 100; 100 when nothing is wished for. */
+    int percent() {
+        return percent;
+    }
+
+    /** How many must-haves there are beside the wishes. */
+    int mustsAll() {
+        return kind.layout().needs().requirements().size() - wishes.size();
     }
 
     /**
      * The score.
      *
-     * @param missed must-haves that cannot be met with the others
+     * @param missed  must-haves that cannot be met with the others
+     * @param planned how many of each item the plan has
      */
-    Score score(int missed) {
-        List<Requirement> met = new ArrayList<>();
-        List<Integer> open = new ArrayList<>();
-        long weightMet = 0;
-        long weightAll = 0;
-        List<Requirement> requirements = kind.layout().needs().requirements();
-        int[] inUse = inUse(new int[planned.length]);
-        for (int i = 0; i < requirements.size(); i++) {
-            Requirement wish = requirements.get(i);
-            if (wish.must()) {
-                continue;
-            }
-            weightAll += wish.weight();
-            if (holds(i, inUse)) {
-                met.add(wish);
-                weightMet += wish.weight();
-            } else {
-                open.add(i);
-            }
-        }
+    Score score(int missed, int[] planned) {
+        List<Requirement> asItStands = new ArrayList<>();
         List<Requirement> byPlan = new ArrayList<>();
         List<Requirement> unmet = new ArrayList<>();
-        int[] inUseThen = open.isEmpty() ? inUse : inUse(planned);
-        for (int wish : open) {
-            (holds(wish, inUseThen) ? byPlan : unmet).add(requirements.get(wish));
+        int[] inUse = inUse(planned);
+        for (int w = 0; w < met.length; w++) {
+            List<Requirement> to = met[w] ? asItStands : holds(wishes.get(w), inUse) ? byPlan : unmet;
+            to.add(requirement(wishes.get(w)));
         }
-        int percent = weightAll == 0 ? 100 : (int) (100 * weightMet / weightAll);
-        int all = requirements.size() - met.size() - byPlan.size() - unmet.size();
-        return new Score(all - missed, all, percent, met, byPlan, unmet);
+        return new Score(mustsAll() - missed, mustsAll(), percent, asItStands, byPlan, unmet);
+    }
+
+    private Requirement requirement(int place) {
+        return kind.layout().needs().requirements().get(place);
     }
 
     /** For each item how many are there: those bought, and those that cost nothing so far as what they need is met. */
@@ -68,15 +75,33 @@ final class Wishes {
         for (int item : kind.free()) {
             boolean works = true;
             for (int need : kind.layout().links().needs()[item]) {
-                works &= standing[need] + change(need, bought, false) >= 0;
+                works &= standing(need) + change(need, bought, false) >= 0;
             }
             counts[item] = works ? kind.layout().items().get(item).max() : bought[item];
         }
         return counts;
     }
 
+    /** What the unit has in the row beyond what is asked, each unverified piece at its worst. */
+    private long standing(int row) {
+        long standing = kind.headroom()[row];
+        int[] features = kind.layout().features();
+        for (int f : kind.layout().featuresOf(row)) {
+            standing += kind.contributions(f).get(facts[features[f]]).known().at(row);
+        }
+        return standing;
+    }
+
+    /**
+     * What items change in the row.
+     *
+     * @param counts how many of each; empty for none of any
+     */
     private long change(int row, int[] counts, boolean onlyGains) {
-        Sparse change = setup.rows().get(row).change();
+        if (counts.length == 0) {
+            return 0;
+        }
+        Sparse change = kind.setup().rows().get(row).change();
         long sum = 0;
         for (int k = 0; k < change.size(); k++) {
             long amount = change.amounts()[k];
@@ -87,7 +112,8 @@ final class Wishes {
 
     private boolean holds(int wish, int[] counts) {
         for (int row : kind.layout().rowsOf(wish)) {
-            if (standing[row] < 0 && standing[row] + change(row, counts, true) < 0) {
+            long standing = standing(row);
+            if (standing < 0 && standing + change(row, counts, true) < 0) {
                 return false;
             }
         }
