@@ -12,6 +12,7 @@ import fencerow.terms.FeatureId;
 import fencerow.terms.ItemId;
 import fencerow.terms.JobId;
 import fencerow.terms.OptionId;
+import fencerow.terms.StateId;
 import java.util.Map;
 import java.util.Optional;
 
@@ -31,6 +32,11 @@ public record Labels(Texts texts) {
         return texts.find("attachment." + item + ".name")
                 .or(() -> texts.find("add-on." + item + ".name"))
                 .orElseGet(() -> texts.get("condition." + item + ".name"));
+    }
+
+    /** What is mounted in a working state, to follow what is done in it. */
+    String state(StateId state) {
+        return texts.get("state." + state + ".name");
     }
 
     /** What the shopper wants when they ask for the job, to follow "You want to". */

@@ -16,6 +16,7 @@ import fencerow.needs.Requirement;
 import fencerow.terms.Amount;
 import fencerow.terms.AtStake;
 import fencerow.terms.CapabilityId;
+import fencerow.terms.Demand;
 import fencerow.terms.Dimension;
 import fencerow.terms.JobId;
 import fencerow.terms.Money;
@@ -132,10 +133,15 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
                 .orElseGet(() -> texts.get(question + ".ask"));
     }
 
-    /** Answer and what it asks for, as one sentence. */
+    /** Answer, what it asks for and in which working states, as one sentence. */
     public String chain(Requirement requirement) {
-        return texts.get("because.sentence", Map.of(
-                "because", because(requirement), "requirement", requirement(requirement)));
+        List<String> states = requirement.demands().stream()
+                .map(Demand::in)
+                .filter(state -> !state.equals(Demand.ANY_STATE))
+                .map(labels()::state)
+                .toList();
+        return texts.get(states.isEmpty() ? "because.sentence" : "because.sentence-in", Map.of(
+                "because", because(requirement), "requirement", requirement(requirement), "states", list(states)));
     }
 
     /** Why something could not meet a must-have on the unit. */
@@ -153,13 +159,13 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
             words.put("item", labels().item(blocked.item().get()));
             return texts.get("blocked.in-the-way-of", words);
         }
-        boolean isItself = blocked.item()
-                .map(item -> CapabilityId.has(item).equals(blocked.of()))
-                .orElse(true);
-        return isItself
-                ? cause
-                : texts.get("blocked.through", Map.of(
-                        "item", labels().item(blocked.item().orElseThrow()), "cause", cause));
+        Map<String, Object> chain = new HashMap<>(Map.of("cause", cause));
+        blocked.item()
+                .filter(item -> !CapabilityId.has(item).equals(blocked.of()))
+                .ifPresent(item -> chain.put("item", labels().item(item)));
+        blocked.in().ifPresent(state -> chain.put("state", labels().state(state)));
+        String through = chain.containsKey("item") ? "through" : "itself";
+        return texts.get("blocked." + through + (chain.containsKey("state") ? "-in" : ""), chain);
     }
 
     /** A line of a plan: what, and how many where it is more than one. */

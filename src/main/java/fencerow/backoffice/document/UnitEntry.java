@@ -12,6 +12,7 @@ import fencerow.stock.Unit;
 import fencerow.terms.ItemId;
 import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
+import fencerow.terms.StateId;
 import fencerow.visit.UnitFigure;
 import fencerow.wording.Phrases;
 import java.math.BigDecimal;
@@ -171,6 +172,7 @@ public record UnitEntry(
      * @param wanted    how much is needed, where that is a number
      * @param available how much the unit has or can ever have, where that is a number
      * @param unit      of both: an SI symbol, empty for counts
+     * @param state     the working state it is short in; null where what is mounted makes no difference
      */
     public record BlockedItem(
             Optional<String> item,
@@ -178,7 +180,8 @@ public record UnitEntry(
             String rule,
             Optional<BigDecimal> wanted,
             Optional<BigDecimal> available,
-            String unit) {
+            String unit,
+            Optional<String> state) {
         private static BlockedItem of(Blocked blocked) {
             return new BlockedItem(
                     blocked.item().map(ItemId::value),
@@ -186,7 +189,8 @@ public record UnitEntry(
                     blocked.rule().id(),
                     blocked.wanted().map(Numbers::si),
                     blocked.available().map(Numbers::si),
-                    blocked.wanted().map(wanted -> wanted.dimension().symbol()).orElse(""));
+                    blocked.wanted().map(wanted -> wanted.dimension().symbol()).orElse(""),
+                    blocked.in().map(StateId::value));
         }
     }
 
