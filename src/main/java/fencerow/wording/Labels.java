@@ -22,6 +22,8 @@ import java.util.Optional;
  * @param texts the words of the language
  */
 public record Labels(Texts texts) {
+    private static final String SPANISH = "es";
+
     /** The feature's name as a label. */
     public String feature(FeatureId feature) {
         return texts.get("feature." + feature + ".name");
@@ -32,6 +34,17 @@ public record Labels(Texts texts) {
         return texts.find("attachment." + item + ".name")
                 .or(() -> texts.find("add-on." + item + ".name"))
                 .orElseGet(() -> texts.get("condition." + item + ".name"));
+    }
+
+    /**
+     * A label as it stands inside a sentence: in Spanish without its capital, unless the word is written in capitals.
+     * What somebody said is quoted and keeps it.
+     */
+    public String inSentence(String label) {
+        boolean lower = texts.locale().getLanguage().equals(SPANISH)
+                && label.length() > 1
+                && !Character.isUpperCase(label.charAt(1));
+        return lower ? label.substring(0, 1).toLowerCase(texts.locale()) + label.substring(1) : label;
     }
 
     /** What is mounted in a working state, to follow what is done in it. */

@@ -141,7 +141,9 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
                 .map(labels()::state)
                 .toList();
         return texts.get(states.isEmpty() ? "because.sentence" : "because.sentence-in", Map.of(
-                "because", because(requirement), "requirement", requirement(requirement), "states", list(states)));
+                "because", because(requirement),
+                "requirement", labels().inSentence(requirement(requirement)),
+                "states", list(states)));
     }
 
     /** Why something could not meet a must-have on the unit. */
@@ -162,7 +164,7 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
         Map<String, Object> chain = new HashMap<>(Map.of("cause", cause));
         blocked.item()
                 .filter(item -> !CapabilityId.has(item).equals(blocked.of()))
-                .ifPresent(item -> chain.put("item", labels().item(item)));
+                .ifPresent(item -> chain.put("item", labels().inSentence(labels().item(item))));
         blocked.in().ifPresent(state -> chain.put("state", labels().state(state)));
         String through = chain.containsKey("item") ? "through" : "itself";
         return texts.get("blocked." + through + (chain.containsKey("state") ? "-in" : ""), chain);
@@ -179,7 +181,8 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
     /** What a plan without stopgaps costs more, and what it has. */
     public String better(Plan best, Plan withoutStopgap) {
         Money more = withoutStopgap.price().middle().minus(best.price().middle());
-        List<String> items = withoutStopgap.lines().stream().map(this::planLine).toList();
+        List<String> items =
+                withoutStopgap.lines().stream().map(this::planLine).map(labels()::inSentence).toList();
         return texts.get("plan.better", Map.of("amount", money(more), "items", list(items)));
     }
 
@@ -197,7 +200,7 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
 
     /** What to look at before buying, and what hangs on it. */
     public String verify(Verify verify) {
-        String feature = labels().feature(verify.feature());
+        String feature = labels().inSentence(labels().feature(verify.feature()));
         return verify.flips()
                 ? texts.get("verify.flips", Map.of("feature", feature))
                 : texts.get("verify.saves", Map.of("feature", feature, "amount", money(verify.saves().high())));
@@ -269,7 +272,7 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
     public String because(Because because) {
         if (because instanceof Because.YourWork work) {
             String key = work.requirement().must() ? "why-line.your-work" : "why-line.your-wish";
-            return texts.get(key, Map.of("requirement", requirement(work.requirement())));
+            return texts.get(key, Map.of("requirement", labels().inSentence(requirement(work.requirement()))));
         }
         if (because instanceof Because.WrongBelief wrong) {
             return texts.get(wrong.sure() ? "why-line.wrong-belief-sure" : "why-line.wrong-belief", Map.of(

@@ -67,6 +67,18 @@ class BlockedWordsTest {
     void inSpanishToo() {
         String said = plain(in("es").blocked(tooLittlePower(Optional.of(FRONT_TOOL_ON)), ANY));
         assertEquals(", con implemento delantero y sin cargador", said.substring(said.lastIndexOf(',')), said);
+        assertEquals("Hace falta para: s", said.substring(said.indexOf("Hace falta"), said.indexOf("Hace falta") + 18));
+    }
+
+    /** Small after a colon and in a list: Ortograf\u00eda de la lengua espa\u00f1ola, RAE, 2010; from memory. */
+    @Test
+    void labelsLoseTheirCapitalInsideASpanishSentence() {
+        Labels spanish = in("es").labels();
+        assertEquals("luces de trabajo", spanish.inSentence("Luces de trabajo"));
+        assertEquals("PTO que gira libre", spanish.inSentence("PTO que gira libre"));
+        assertEquals("\u00e1rbol", spanish.inSentence("\u00c1rbol"));
+        assertEquals("2 x cajas", spanish.inSentence("2 x cajas"));
+        assertEquals("Work lights", in("en").labels().inSentence("Work lights"));
     }
 
     @Test
