@@ -13,7 +13,9 @@ import fencerow.terms.ItemId;
 import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
 import fencerow.terms.StateId;
+import fencerow.visit.Instead;
 import fencerow.visit.UnitFigure;
+import fencerow.wording.InsteadWords;
 import fencerow.wording.Phrases;
 import java.math.BigDecimal;
 import java.util.List;
@@ -51,6 +53,7 @@ import java.util.OptionalInt;
  * @param beatenBy       id of a unit that suits at least as well for no more, and better or for less; null if none
  * @param concession     where nothing will do, or it is over the budget: the cheapest single thing to give up
  * @param figures        what it lifts, mows, needs behind and weighs on a trailer, equipped as its plan says
+ * @param instead        how its jobs can be done without it, paid ways of each job before another machine
  * @param reasons        what it comes to and why, one sentence each
  */
 public record UnitEntry(
@@ -81,6 +84,7 @@ public record UnitEntry(
         Optional<String> beatenBy,
         Optional<ConcessionEntry> concession,
         List<FigureEntry> figures,
+        List<InsteadEntry> instead,
         List<String> reasons) {
     /**
      * Dollars; sales tax is in none of them.
@@ -235,7 +239,8 @@ public record UnitEntry(
     }
 
     /** The entry of a match. */
-    static UnitEntry of(Match match, Ranking ranking, Phrases phrases, List<UnitFigure> figures) {
+    static UnitEntry of(
+            Match match, Ranking ranking, Phrases phrases, List<UnitFigure> figures, List<Instead> instead) {
         Unit unit = match.unit();
         Optional<Finding.Feasible> can = Optional.of(match.finding())
                 .filter(Finding.Feasible.class::isInstance)
@@ -271,6 +276,7 @@ public record UnitEntry(
                 ranking.beatenBy(match).map(other -> other.unit().id().value()),
                 ranking.whatIf().concession(match).map(concession -> ConcessionEntry.of(concession, phrases)),
                 figures.stream().map(FigureEntry::of).toList(),
+                instead.stream().map(each -> InsteadEntry.of(each, new InsteadWords(phrases))).toList(),
                 UnitReasons.of(match, ranking, phrases));
     }
 

@@ -13,8 +13,10 @@ import fencerow.terms.Figure;
 import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
 import fencerow.terms.UnitId;
+import fencerow.visit.Instead;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import fencerow.wording.InsteadWords;
 import fencerow.wording.Phrases;
 import fencerow.wording.Standing;
 import fencerow.wording.Texts;
@@ -55,7 +57,7 @@ public final class CompareInteractor {
         Money longest = MatchWords.longest(matches);
         List<CompareModel.Group> all = List.of(
                 new CompareModel.Group(texts.get("kiosk.compare.money"), money(matches)),
-                new CompareModel.Group(texts.get("kiosk.compare.work"), work(matches, ranking)),
+                new CompareModel.Group(texts.get("kiosk.compare.work"), work(matches, ranking, visit)),
                 new CompareModel.Group(texts.get("kiosk.compare.machine"), machine(matches)),
                 new CompareModel.Group(texts.get("kiosk.compare.equipment"), equipment(matches)));
         List<CompareModel.Group> differing = all.stream()
@@ -107,7 +109,7 @@ public final class CompareInteractor {
                 Map.of("letter", order > 0 ? "B" : "A", "amount", phrases.money(more))));
     }
 
-    private List<CompareModel.Row> work(List<Match> matches, Ranking ranking) {
+    private List<CompareModel.Row> work(List<Match> matches, Ranking ranking, Visit visit) {
         List<CompareModel.Row> rows = new ArrayList<>();
         rows.add(row(texts.get("kiosk.compare.verdict"), matches, match -> plain(words.verdict(match))));
         rows.add(row(texts.get("kiosk.compare.score"), matches, match -> plain(phrases.score(match))));
@@ -117,7 +119,28 @@ public final class CompareInteractor {
         for (Requirement wish : ranking.needs().wishes()) {
             rows.add(row(phrases.requirement(wish), matches, match -> wish(wish, match.score())));
         }
+        rows.addAll(instead(matches, ranking, visit));
         return rows.stream().distinct().toList();
+    }
+
+    /** What owning takes on each, beside the first other way of each job. */
+    private List<CompareModel.Row> instead(List<Match> matches, Ranking ranking, Visit visit) {
+        var insteadWords = new InsteadWords(phrases);
+        List<List<Instead>> ways = matches.stream()
+                .map(match -> Instead.first(showroom.instead(visit, ranking, match)))
+                .toList();
+        List<CompareModel.Row> rows = new ArrayList<>();
+        for (int i = 0; !ways.isEmpty() && i < ways.get(0).size(); i++) {
+            int place = i;
+            Instead any = ways.get(0).get(i);
+            String name = texts.get("kiosk.compare.instead",
+                    Map.of("job", insteadWords.job(any), "way", insteadWords.way(any)));
+            rows.add(new CompareModel.Row(name, Optional.empty(), ways.stream()
+                    .map(all -> plain(insteadWords.owning(all.get(place))
+                            .orElseGet(() -> texts.get("kiosk.compare.no-plan"))))
+                    .toList()));
+        }
+        return rows;
     }
 
     private CompareModel.Cell wish(Requirement wish, Score score) {

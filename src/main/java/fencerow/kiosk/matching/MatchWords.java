@@ -3,14 +3,15 @@ package fencerow.kiosk.matching;
 import fencerow.kiosk.kit.Sign;
 import fencerow.match.Match;
 import fencerow.match.Ranking;
-import fencerow.needs.Job;
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.stock.Unit;
 import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
+import fencerow.visit.Instead;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import fencerow.wording.InsteadWords;
 import fencerow.wording.Phrases;
 import fencerow.wording.Reasons;
 import fencerow.wording.Standing;
@@ -134,13 +135,28 @@ public final class MatchWords {
     /** What the visit asks for, and what the ranking says would change the answer. */
     public Asked asked(Visit visit, Ranking ranking) {
         Needs all = showroom.questionnaire().needs(visit.answers());
+        Needs now = showroom.needs(visit);
+        List<Instead> ways = Instead.first(showroom.elsewhere(all.jobs()));
         List<Asked.Must> musts = all.musts().stream()
-                .map(must -> new Asked.Must(must.id(), must(must), instead(must),
-                        !visit.setAside().contains(must.id())))
+                .filter(must -> now.requirements().contains(must) || visit.setAside().contains(must.id()))
+                .map(must -> must(must, ways, !visit.setAside().contains(must.id())))
+                .toList();
+        var words = new InsteadWords(phrases);
+        List<Asked.Elsewhere> elsewhere = Instead.first(showroom.elsewhere(all.hired())).stream()
+                .map(each -> new Asked.Elsewhere(words.job(each), words.chosen(each)))
                 .toList();
         List<String> wishes = all.wishes().stream().map(phrases::requirement).distinct().toList();
-        return new Asked(musts, wishes, all.budget().map(phrases::money), changes(ranking),
+        return new Asked(musts, elsewhere, wishes, all.budget().map(phrases::money), changes(ranking),
                 ranking.whatIf().budget().map(phrases::change));
+    }
+
+    private Asked.Must must(Requirement must, List<Instead> ways, boolean counts) {
+        var words = new InsteadWords(phrases);
+        Optional<String> instead = ways.stream()
+                .filter(way -> must.why().job().equals(Optional.of(way.job().id())))
+                .findFirst()
+                .map(way -> counts ? words.way(way) : words.chosen(way));
+        return new Asked.Must(must.id(), must(must), instead, counts);
     }
 
     /** A must-have as a label. */
@@ -148,19 +164,6 @@ public final class MatchWords {
         return must.why().job()
                 .map(job -> texts.get("job." + job + ".name"))
                 .orElseGet(() -> phrases.requirement(must));
-    }
-
-    private Optional<String> instead(Requirement must) {
-        return must.why().job()
-                .flatMap(id -> showroom.questionnaire().jobs().stream()
-                        .filter(job -> job.id().equals(id))
-                        .findFirst())
-                .flatMap(job -> job.yearly().entrySet().stream()
-                        .min(Map.Entry.<Job.OtherWay, PriceRange>comparingByValue(
-                                        Comparator.comparing(PriceRange::middle))
-                                .thenComparing(Map.Entry.comparingByKey())))
-                .map(way -> texts.get("other-way." + way.getKey().id(), Map.of(
-                        "low", phrases.money(way.getValue().low()), "high", phrases.money(way.getValue().high()))));
     }
 
     private List<Asked.Change> changes(Ranking ranking) {

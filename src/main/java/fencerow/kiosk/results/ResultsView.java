@@ -112,6 +112,12 @@ final class ResultsView {
                     Boxes.tight(Words.heading(frame.say("results.musts")), Words.small(frame.say("results.musts-how"))),
                     parts.musts(asked, touches::toggle)));
         }
+        if (!asked.elsewhere().isEmpty()) {
+            VBox box = Boxes.stack(Words.heading(frame.say("results.elsewhere-done")));
+            asked.elsewhere().forEach(each ->
+                    box.getChildren().add(Boxes.tight(Words.body(each.job()), Words.small(each.way()))));
+            side.getChildren().add(box);
+        }
         if (!asked.wishes().isEmpty()) {
             side.getChildren().add(Boxes.stack(Words.heading(frame.say("results.wishes")), parts.wishes(asked)));
         }
