@@ -61,7 +61,7 @@ final class Board {
         var key = new Key(lot.varietyOf(place), kind.relevant(lot.facts(place)));
         Judgement judgement = judgements.computeIfAbsent(key, each -> judgement(kind, each, unit));
         Verdict verdict = verdict(unit, judgement);
-        var price = new ReadyPrice(unit.price(), lot.catchUp(place), judgement.plan().price());
+        var price = new ReadyPrice(lot.price(place), lot.catchUp(place), judgement.plan().price());
         return new Match(unit, verdict, judgement, price, overBudget(price, verdict));
     }
 

@@ -122,7 +122,7 @@ public record Showroom(
     }
 
     private Lot units(Visit visit) {
-        return visit.secondQuote().map(lot::with).orElse(lot);
+        return visit.secondQuote().map(lot::with).orElse(lot).allowing(visit.tradeOffer());
     }
 
     /** What wrong beliefs cost this shopper, given the ranking of their needs. */

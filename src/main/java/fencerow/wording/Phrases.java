@@ -20,6 +20,7 @@ import fencerow.terms.Demand;
 import fencerow.terms.Dimension;
 import fencerow.terms.JobId;
 import fencerow.terms.Money;
+import fencerow.terms.Payment;
 import fencerow.terms.PriceRange;
 import fencerow.terms.Relation;
 import fencerow.terms.Threshold;
@@ -61,6 +62,11 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
 
     /** From low to high; one price where they are the same. */
     public String range(PriceRange range) {
+        return range(Payment.of(range));
+    }
+
+    /** The same of what is paid in all. */
+    public String range(Payment range) {
         if (range.low().equals(range.high())) {
             return money(range.low());
         }

@@ -38,6 +38,8 @@ final class MatchPlaces {
                 at("answers", longDrive(), Place.AllAnswers.TOP),
                 at("results-new", Visit.NEW, Place.Results.TOP),
                 at("results", longDrive(), Place.Results.TOP),
+                new WalkPlace("results-trade-in", frame -> open(frame, longDrive(), Place.Results.TOP),
+                        shown -> shown.touch(shown.frame().say("trade.open"))),
                 at("results-all-end", longDrive(), new Place.Results(true, 1)),
                 at("results-none", nothingFits(), Place.Results.TOP),
                 at("unit-cannot", nothingFits(), unit("n-203", 0)),
@@ -84,10 +86,10 @@ final class MatchPlaces {
         SecondQuote quote = SecondQuote.of(MachineClass.SUBCOMPACT, Condition.USED)
                 .withHours(OptionalInt.of(250))
                 .withPrice(new AskingPrice(Money.ofDollars(14_900L), Optional.empty(), Money.ofDollars(500L),
-                        Money.ZERO, Money.ZERO))
+                        Money.ZERO, Money.ZERO, Optional.of(Money.ofDollars(2_500L))))
                 .with(new FeatureId("mid-pto"), Optional.of(true))
                 .with(new FeatureId("quick-attach"), Optional.of(false));
-        return longDrive().told(Optional.of(quote.unit(Rooms.premises().showroom().catalogue())));
+        return longDrive().offered(Money.ofDollars(3_200L)).told(Optional.of(quote.unit(Rooms.premises().showroom().catalogue())));
     }
 
     private static Place quiz(String id) {

@@ -11,6 +11,7 @@ import fencerow.needs.Requirement;
 import fencerow.stock.Unit;
 import fencerow.terms.ItemId;
 import fencerow.terms.Money;
+import fencerow.terms.Payment;
 import fencerow.terms.PriceRange;
 import fencerow.terms.StateId;
 import fencerow.visit.Instead;
@@ -99,7 +100,8 @@ public record UnitEntry(
      * @param catchUpHigh likewise
      * @param planLow     the plan; null where there is none
      * @param planHigh    likewise
-     * @param readyLow    ready to work: out the door, catch-up and plan; null where there is no plan
+     * @param trade       what the seller allows for the shopper's own tractor
+     * @param readyLow    ready to work: out the door, catch-up and plan less trade; null where there is no plan
      * @param readyMid    half way between low and high
      * @param readyHigh   likewise
      * @param overBudget  by how much {@code readyMid} is over the budget; null where it is not, or there is none
@@ -115,6 +117,7 @@ public record UnitEntry(
             BigDecimal catchUpHigh,
             Optional<BigDecimal> planLow,
             Optional<BigDecimal> planHigh,
+            BigDecimal trade,
             Optional<BigDecimal> readyLow,
             Optional<BigDecimal> readyMid,
             Optional<BigDecimal> readyHigh,
@@ -123,7 +126,7 @@ public record UnitEntry(
             var asking = match.price().asking();
             PriceRange catchUp = match.price().catchUp();
             Optional<PriceRange> plan = match.findPlan().map(Plan::price);
-            Optional<PriceRange> ready = plan.map(any -> match.price().total());
+            Optional<Payment> ready = plan.map(any -> match.price().total());
             return new Price(
                     Numbers.dollars(asking.asking()),
                     asking.promo().map(Numbers::dollars),
@@ -135,9 +138,10 @@ public record UnitEntry(
                     Numbers.dollars(catchUp.high()),
                     plan.map(PriceRange::low).map(Numbers::dollars),
                     plan.map(PriceRange::high).map(Numbers::dollars),
-                    ready.map(PriceRange::low).map(Numbers::dollars),
-                    ready.map(PriceRange::middle).map(Numbers::dollars),
-                    ready.map(PriceRange::high).map(Numbers::dollars),
+                    Numbers.dollars(match.price().trade()),
+                    ready.map(Payment::low).map(Numbers::dollars),
+                    ready.map(Payment::middle).map(Numbers::dollars),
+                    ready.map(Payment::high).map(Numbers::dollars),
                     match.overBudget().map(Numbers::dollars));
         }
     }

@@ -11,7 +11,7 @@ import fencerow.stock.Unit;
 import fencerow.terms.Feature;
 import fencerow.terms.Figure;
 import fencerow.terms.Money;
-import fencerow.terms.PriceRange;
+import fencerow.terms.Payment;
 import fencerow.terms.UnitId;
 import fencerow.visit.Instead;
 import fencerow.visit.Showroom;
@@ -76,15 +76,16 @@ public final class CompareInteractor {
     private List<CompareModel.Row> money(List<Match> matches) {
         return List.of(
                 amounts(READY, matches, match -> match.price().total()),
-                amounts("price.asking", matches, match -> PriceRange.exactly(match.price().asking().asking())),
-                amounts("price.freight", matches, match -> PriceRange.exactly(match.price().asking().freight())),
-                amounts("price.setup", matches, match -> PriceRange.exactly(match.price().asking().setup())),
-                amounts("price.fees", matches, match -> PriceRange.exactly(match.price().asking().fees())),
-                amounts("price.catch-up", matches, match -> match.price().catchUp()),
-                amounts(PLAN, matches, match -> match.price().plan()));
+                amounts("price.asking", matches, match -> Payment.exactly(match.price().asking().asking())),
+                amounts("price.freight", matches, match -> Payment.exactly(match.price().asking().freight())),
+                amounts("price.setup", matches, match -> Payment.exactly(match.price().asking().setup())),
+                amounts("price.fees", matches, match -> Payment.exactly(match.price().asking().fees())),
+                amounts("price.catch-up", matches, match -> Payment.of(match.price().catchUp())),
+                amounts(PLAN, matches, match -> Payment.of(match.price().plan())),
+                amounts("price.trade", matches, match -> Payment.exactly(Money.ZERO).less(match.price().trade())));
     }
 
-    private CompareModel.Row amounts(String key, List<Match> matches, Function<Match, PriceRange> amount) {
+    private CompareModel.Row amounts(String key, List<Match> matches, Function<Match, Payment> amount) {
         boolean ofPlan = key.equals(READY) || key.equals(PLAN);
         List<CompareModel.Cell> cells = matches.stream()
                 .map(match -> plain(ofPlan && !match.verdict().hasPlan()

@@ -68,7 +68,8 @@ public final class MatchWords {
 
     private UnitCard card(Match match, Ranking ranking, Visit visit, Money longest, Room room) {
         PriceRange further = match.price().plan().plus(match.price().catchUp());
-        Money asked = match.price().asking().outTheDoor();
+        Money afterTrade = match.price().asking().outTheDoor().minus(match.price().trade());
+        Money asked = afterTrade.cents() > 0 ? afterTrade : Money.ZERO;
         return new UnitCard(match.unit().id(), match.verdict(), verdict(match), title(match.unit(), visit),
                 where(match.unit(), visit), price(match), priceParts(match, further),
                 new UnitCard.Bar(asked, further, longest), phrases.score(match),

@@ -124,6 +124,7 @@ final class ResultsView {
         Optional<String> budget = asked.budget();
         budget.ifPresent(amount -> side.getChildren().add(
                 Boxes.tight(Words.heading(frame.say("results.budget")), Words.body(amount))));
+        side.getChildren().add(parts.tradeIn());
         asked.money().ifPresent(more -> side.getChildren().add(Words.body(more)));
         return side;
     }

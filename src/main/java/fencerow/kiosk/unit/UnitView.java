@@ -169,7 +169,7 @@ final class UnitView {
             figures.line(line.what(), line.amount());
         }
         return Boxes.stack(
-                Boxes.card(Words.heading(frame.say("unit.price")), bill),
+                Boxes.card(Words.heading(frame.say("unit.price")), bill, parts.tradeIn()),
                 Boxes.card(Words.heading(frame.say("unit.figures")), figures));
     }
 
