@@ -55,6 +55,8 @@ final class MatchPlaces {
                 at("quote-price", told(), Place.SecondQuote.of(Place.SecondQuote.Step.PRICE)),
                 at("quote-equipment", told(), Place.SecondQuote.of(Place.SecondQuote.Step.EQUIPMENT)),
                 at("quote-beside", told(), Place.SecondQuote.of(Place.SecondQuote.Step.BESIDE)),
+                at("quote-explained", explained(), Place.SecondQuote.of(Place.SecondQuote.Step.BESIDE)),
+                at("unit-traded", explained(), unit("n-203", 0.2)),
                 at("quiz", longDrive(), Place.Quiz.NEXT),
                 at("quiz-check", longDrive(), quiz("check-mid-pto")),
                 at("quiz-wrong", wrong(), quiz("quick-attach")),
@@ -90,6 +92,18 @@ final class MatchPlaces {
                 .with(new FeatureId("mid-pto"), Optional.of(true))
                 .with(new FeatureId("quick-attach"), Optional.of(false));
         return longDrive().offered(Money.ofDollars(3_200L)).told(Optional.of(quote.unit(Rooms.premises().showroom().catalogue())));
+    }
+
+    /** Another seller's tractor that can do the work, too. */
+    private static Visit explained() {
+        SecondQuote quote = SecondQuote.of(MachineClass.SMALL, Condition.NEW)
+                .withPrice(new AskingPrice(Money.ofDollars(21_300L), Optional.empty(), Money.ofDollars(400L),
+                        Money.ZERO, Money.ofDollars(250L), Optional.of(Money.ofDollars(4_000L))))
+                .with(new FeatureId("mid-pto"), Optional.of(true))
+                .with(new FeatureId("quick-attach"), Optional.of(true));
+        return choose(Visit.NEW, "jobs", "mow-lawn", "keep-drive")
+                .offered(Money.ofDollars(3_200L))
+                .told(Optional.of(quote.unit(Rooms.premises().showroom().catalogue())));
     }
 
     private static Place quiz(String id) {

@@ -71,7 +71,7 @@ public final class MatchWords {
         Money afterTrade = match.price().asking().outTheDoor().minus(match.price().trade());
         Money asked = afterTrade.cents() > 0 ? afterTrade : Money.ZERO;
         return new UnitCard(match.unit().id(), match.verdict(), verdict(match), title(match.unit(), visit),
-                where(match.unit(), visit), price(match), priceParts(match, further),
+                where(match.unit(), visit), price(match), afterTrade(match, priceParts(match, further)),
                 new UnitCard.Bar(asked, further, longest), phrases.score(match),
                 first(reasons.speaksFor(match, ranking.needs()), room.speaksFor()),
                 first(against(match, ranking, visit), room.speaksAgainst()),
@@ -98,6 +98,10 @@ public final class MatchWords {
     /** Ready to work, or as it stands where it cannot be made ready. */
     public String price(Match match) {
         return phrases.range(match.price().total());
+    }
+
+    private String afterTrade(Match match, String parts) {
+        return match.price().trade().cents() == 0 ? parts : texts.get("kiosk.results.traded", Map.of("parts", parts));
     }
 
     private String priceParts(Match match, PriceRange further) {

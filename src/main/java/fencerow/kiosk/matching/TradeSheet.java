@@ -56,7 +56,6 @@ final class TradeSheet {
     }
 
     private void show() {
-        Money offer = frame.visit().get().tradeOffer();
-        amount.setText(offer.cents() == 0 ? frame.say("quote.blank") : frame.phrases().money(offer));
+        amount.setText(frame.phrases().money(frame.visit().get().tradeOffer()));
     }
 }

@@ -38,7 +38,8 @@ final class QuoteView {
     private static final double FIELDS_EMS = 22;
     private static final double KEYPAD_EMS = 18;
     private static final double SEEN_EMS = 20;
-    private static final double DIFFERENCE_EMS = 34;
+    private static final double DIFFERENCE_EMS = 24;
+    private static final double NOTES_EMS = 18;
 
     private final Frame frame;
     private final QuoteTouches touches;
@@ -86,10 +87,11 @@ final class QuoteView {
         model.against().forEach(each -> summary.getChildren().add(new Remark(Sign.Kind.NEVER, each)));
         VBox notes = Boxes.tight();
         model.notes().forEach(note -> notes.getChildren().add(Words.small(note)));
-        VBox all = Boxes.loose(summary);
-        model.difference().map(this::difference).ifPresent(all.getChildren()::add);
-        all.getChildren().addAll(notes, new CompareView(frame).of(model.units(), touches::open));
-        page.show(all);
+        Node explained = model.difference()
+                .map(each -> (Node) new Split(
+                        frame.scale(), difference(each), DIFFERENCE_EMS, notes, NOTES_EMS))
+                .orElse(notes);
+        page.show(Boxes.loose(summary, explained, new CompareView(frame).of(model.units(), touches::open)));
         page.showFoot(frame.scale(),
                 List.of(Buttons.secondary(Icon.UNDO, frame.say("quote.again"), touches::again),
                         Buttons.secondary(Icon.CLOSE, frame.say("quote.forget"), touches::forget)),
@@ -100,9 +102,7 @@ final class QuoteView {
         Ledger ledger = new Ledger(frame.scale());
         difference.lines().forEach(line -> ledger.line(line.what(), line.amount()));
         ledger.sum(frame.say("quote.in-all"), difference.sum());
-        VBox card = Boxes.card(Words.heading(frame.say("quote.difference")), ledger);
-        card.setMaxWidth(frame.scale().em() * DIFFERENCE_EMS);
-        return card;
+        return Boxes.card(Words.heading(frame.say("quote.difference")), ledger.note(frame.say("quote.middles")));
     }
 
     void showWorking() {

@@ -117,7 +117,7 @@ final class UnitView {
 
     private Node instead(List<Bill.Line> instead) {
         VBox box = section("unit.instead", instead.stream()
-                .map(each -> Boxes.tight(Words.of("line-title", each.what()), Words.body(each.amount())))
+                .map(each -> Boxes.tight(Words.of("line-title", each.what()), Words.small(each.amount())))
                 .toList());
         box.getChildren().add(Words.small(frame.say("unit.instead-note")));
         return box;
