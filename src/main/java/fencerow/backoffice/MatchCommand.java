@@ -25,7 +25,7 @@ final class MatchCommand implements Callable<Integer> {
     private Optional<Path> answers = Optional.empty();
 
     @Option(names = "--trade-in", paramLabel = "DOLLARS",
-            description = "What is offered here for the shopper's own tractor; it is taken off each ready-to-work price.")
+            description = "What is offered here for the shopper's own tractor; taken off each ready-to-work price.")
     private long tradeIn;
 
     @Option(names = "--simulate", paramLabel = "N",

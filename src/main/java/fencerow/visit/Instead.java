@@ -28,7 +28,7 @@ public record Instead(Job job, Job.OtherWay way, PriceRange yearly, Optional<Own
      * What the job's part of a plan costs, and when that has paid.
      *
      * @param price what the plan costs more for the job's sake; nothing where all of it is there or serves other jobs
-     * @param years until the other way has cost as much; empty where nothing is to be bought or the way may cost nothing
+     * @param years until the other way has cost as much; empty where nothing is to be bought or the way may be free
      */
     public record Owning(PriceRange price, Optional<Years> years) {}
 

@@ -196,7 +196,10 @@ public record UnitFigure(
 
     private static Optional<Fuller> fuller(Result result, Model model) {
         Amount weight = result.getAmount("further-ballast").high();
-        double hanging = result.inputs().get("hitch-ballast").high().si() + weight.si();
+        double there = Optional.ofNullable(result.inputs().get("hitch-ballast"))
+                .map(range -> range.high().si())
+                .orElse(0.0);
+        double hanging = there + weight.si();
         boolean held = model.findFigure(Figure.HITCH_LIFT).stream().allMatch(most -> hanging <= most.si());
         return weight.si() > 0
                 ? Optional.of(new Fuller(weight, result.getAmount("hydraulic").low(), held))

@@ -91,7 +91,9 @@ final class MatchPlaces {
                         Money.ZERO, Money.ZERO, Optional.of(Money.ofDollars(2_500L))))
                 .with(new FeatureId("mid-pto"), Optional.of(true))
                 .with(new FeatureId("quick-attach"), Optional.of(false));
-        return longDrive().offered(Money.ofDollars(3_200L)).told(Optional.of(quote.unit(Rooms.premises().showroom().catalogue())));
+        return longDrive()
+                .offered(Money.ofDollars(3_200L))
+                .told(Optional.of(quote.unit(Rooms.premises().showroom().catalogue())));
     }
 
     /** Another seller's tractor that can do the work, too. */

@@ -135,8 +135,7 @@ public record MatchDocument(
                         .toList(),
                 needs.budget().map(Numbers::dollars),
                 shown.stream()
-                        .map(match -> UnitEntry.of(match, ranking, phrases, showroom.figures(visit, match),
-                                showroom.instead(visit, ranking, match)))
+                        .map(match -> UnitEntry.of(match, ranking, showroom, visit, phrases))
                         .toList(),
                 ranking.matches().size(),
                 ranking.whatIf().changes().stream()

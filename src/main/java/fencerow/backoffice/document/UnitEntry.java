@@ -8,20 +8,23 @@ import fencerow.match.Plan;
 import fencerow.match.Ranking;
 import fencerow.match.Verify;
 import fencerow.needs.Requirement;
+import fencerow.stock.Catalogue;
 import fencerow.stock.Unit;
 import fencerow.terms.ItemId;
+import fencerow.terms.JobId;
 import fencerow.terms.Money;
 import fencerow.terms.Payment;
 import fencerow.terms.PriceRange;
 import fencerow.terms.StateId;
-import fencerow.visit.Instead;
-import fencerow.visit.UnitFigure;
+import fencerow.visit.Showroom;
+import fencerow.visit.Visit;
 import fencerow.wording.InsteadWords;
 import fencerow.wording.Phrases;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * One unit held against the needs.
@@ -147,28 +150,6 @@ public record UnitEntry(
     }
 
     /**
-     * One item of a plan.
-     *
-     * @param item    the add-on or attachment
-     * @param count   how many
-     * @param low     dollars for all of them; 0 where the shopper has it or it comes with the unit
-     * @param high    likewise
-     * @param stopgap whether it only makes do
-     */
-    public record PlanLine(String item, int count, BigDecimal low, BigDecimal high, boolean stopgap) {
-        private static List<PlanLine> of(Plan plan) {
-            return plan.lines().stream()
-                    .map(line -> new PlanLine(
-                            line.item().value(),
-                            line.count(),
-                            Numbers.dollars(line.price().low()),
-                            Numbers.dollars(line.price().high()),
-                            line.stopgap()))
-                    .toList();
-        }
-    }
-
-    /**
      * What stands in the way of something that could have met a must-have.
      *
      * @param item      the add-on or attachment; null where nothing on sale could
@@ -243,8 +224,10 @@ public record UnitEntry(
     }
 
     /** The entry of a match. */
-    static UnitEntry of(
-            Match match, Ranking ranking, Phrases phrases, List<UnitFigure> figures, List<Instead> instead) {
+    static UnitEntry of(Match match, Ranking ranking, Showroom showroom, Visit visit, Phrases phrases) {
+        Catalogue catalogue = showroom.catalogue();
+        Set<JobId> asked = ranking.needs().jobs();
+        var words = new InsteadWords(phrases);
         Unit unit = match.unit();
         Optional<Finding.Feasible> can = Optional.of(match.finding())
                 .filter(Finding.Feasible.class::isInstance)
@@ -270,17 +253,19 @@ public record UnitEntry(
                 ids(match.score().planned()),
                 ids(match.score().unmet()),
                 Price.of(match),
-                can.map(Finding.Feasible::best).map(PlanLine::of).orElse(List.of()),
+                can.map(Finding.Feasible::best).map(plan -> PlanLine.of(plan, catalogue, asked)).orElse(List.of()),
                 can.map(Finding.Feasible::best).map(Plan::minutes).orElse(0),
-                can.flatMap(Finding.Feasible::withoutStopgap).map(PlanLine::of),
+                can.flatMap(Finding.Feasible::withoutStopgap).map(plan -> PlanLine.of(plan, catalogue, asked)),
                 cannot.map(Finding.Infeasible::why).orElse(List.of()).stream().map(BlockedItem::of).toList(),
                 ids(cannot.map(Finding.Infeasible::irreducible).orElse(List.of())),
                 match.verify().stream().map(Unchecked::of).toList(),
                 match.bracketed(),
                 ranking.beatenBy(match).map(other -> other.unit().id().value()),
                 ranking.whatIf().concession(match).map(concession -> ConcessionEntry.of(concession, phrases)),
-                figures.stream().map(FigureEntry::of).toList(),
-                instead.stream().map(each -> InsteadEntry.of(each, new InsteadWords(phrases))).toList(),
+                showroom.figures(visit, match).stream().map(FigureEntry::of).toList(),
+                showroom.instead(visit, ranking, match).stream()
+                        .map(each -> InsteadEntry.of(each, words))
+                        .toList(),
                 UnitReasons.of(match, ranking, phrases));
     }
 
