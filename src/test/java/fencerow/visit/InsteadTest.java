@@ -73,7 +73,7 @@ class InsteadTest {
                     .price()
                     .plan();
             long less = match.price().plan().middle().minus(left.middle()).cents();
-            assertEquals(less, owning.middle().cents(), 1, match.unit().id().value());
+            assertTrue(Math.abs(less - owning.middle().cents()) <= 1, match.unit().id().value());
             dear += owning.low().toDollars() > 3000 ? 1 : 0;
         }
         assertTrue(dear > 0, "no unit needs a blower");

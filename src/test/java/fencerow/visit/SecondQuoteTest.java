@@ -104,7 +104,7 @@ class SecondQuoteTest {
                 long sum = difference.get().lines().stream().mapToLong(line -> line.more().cents()).sum();
                 long paid = told.price().middle().minus(best.price().middle()).cents();
                 assertEquals(difference.get().more().cents(), sum, "seed 2026, quote " + i);
-                assertEquals(paid, sum, 51, "seed 2026, quote " + i);
+                assertTrue(Math.abs(paid - sum) <= 51, "seed 2026, quote " + i);
                 explained++;
             }
         }
