@@ -5,6 +5,7 @@ import fencerow.backoffice.document.SimulationDocument;
 import fencerow.match.NextQuestion;
 import fencerow.match.Ranking;
 import fencerow.match.Simulation;
+import fencerow.terms.Money;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import java.nio.file.Path;
@@ -22,6 +23,10 @@ final class MatchCommand implements Callable<Integer> {
 
     @Option(names = "--answers", paramLabel = "FILE", description = "The shopper's answers.")
     private Optional<Path> answers = Optional.empty();
+
+    @Option(names = "--trade-in", paramLabel = "DOLLARS",
+            description = "What is offered here for the shopper's own tractor; taken off each ready-to-work price.")
+    private long tradeIn;
 
     @Option(names = "--simulate", paramLabel = "N",
             description = "In place of answers: makes up N shoppers and reports how many questions they are asked. "
@@ -52,7 +57,11 @@ final class MatchCommand implements Callable<Integer> {
             throw new WrongUseException("--top " + most + " shows nothing; give 1 or more");
         }
         Premises premises = top.openStocked();
-        Visit visit = top.shopper(premises, answers.orElseThrow(), Optional.empty());
+        if (tradeIn < 0) {
+            throw new WrongUseException("--trade-in " + tradeIn + " is negative; give 0 or more dollars");
+        }
+        Visit visit = top.shopper(premises, answers.orElseThrow(), Optional.empty())
+                .offered(Money.ofDollars(tradeIn));
         Ranking ranking = premises.showroom().ranking(visit);
         var document = MatchDocument.of(premises.showroom(), visit, ranking, premises.phrases(), most);
         top.print(document, () -> MatchText.of(ranking, document, premises.phrases(), most));

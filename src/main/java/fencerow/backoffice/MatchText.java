@@ -8,6 +8,7 @@ import fencerow.match.Plan;
 import fencerow.match.Ranking;
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
+import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
 import fencerow.wording.Phrases;
 import java.util.ArrayList;
@@ -101,6 +102,10 @@ final class MatchText {
             String name = phrases.planLine(line);
             String stopgap = line.stopgap() ? " (" + phrases.texts().get("plan.stopgap") + ")" : "";
             rows.add(List.of("+ " + name + stopgap, price(line.price())));
+        }
+        if (match.price().trade().cents() > 0) {
+            rows.add(List.of(phrases.texts().get("price.trade"),
+                    phrases.money(Money.ZERO.minus(match.price().trade()))));
         }
         rows.add(List.of(phrases.texts().get("price.ready"), phrases.range(match.price().total())));
         return rows;

@@ -3,6 +3,7 @@ package fencerow.match;
 import fencerow.terms.Amount;
 import fencerow.terms.CapabilityId;
 import fencerow.terms.ItemId;
+import fencerow.terms.StateId;
 import java.util.Optional;
 
 /**
@@ -13,9 +14,21 @@ import java.util.Optional;
  * @param rule      what stands in the way
  * @param wanted    how much of it is needed, where that is a number
  * @param available how much the unit has or can ever have, where that is a number
+ * @param in        the working state it is short in; empty where what is mounted makes no difference
  */
 public record Blocked(
-        Optional<ItemId> item, CapabilityId of, Rule rule, Optional<Amount> wanted, Optional<Amount> available) {
+        Optional<ItemId> item,
+        CapabilityId of,
+        Rule rule,
+        Optional<Amount> wanted,
+        Optional<Amount> available,
+        Optional<StateId> in) {
+    /** Whatever is mounted. */
+    public Blocked(
+            Optional<ItemId> item, CapabilityId of, Rule rule, Optional<Amount> wanted, Optional<Amount> available) {
+        this(item, of, rule, wanted, available, Optional.empty());
+    }
+
     /** What stands in the way of an item. */
     public enum Rule {
         /** No model of this kind ever takes it. */

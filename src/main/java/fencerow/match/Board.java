@@ -48,7 +48,7 @@ final class Board {
         var judgement =
                 new Judgement(kind, facts, new Assortment(lot.index().catalogue(), unit, needs), own, answers);
         Verdict verdict = verdict(unit, judgement);
-        var price = new ReadyPrice(unit.price(), lot.catchUp(place), judgement.price());
+        var price = new ReadyPrice(lot.price(place), lot.catchUp(place), judgement.price());
         return new Match(unit, verdict, judgement, price, overBudget(price, verdict));
     }
 

@@ -141,7 +141,8 @@ final class Causes {
                 demand(row).of(),
                 rule,
                 isNumber ? Optional.of(wanted) : Optional.empty(),
-                isNumber ? kind.amount(row, reach(row)) : Optional.empty());
+                isNumber ? kind.amount(row, reach(row)) : Optional.empty(),
+                Optional.of(demand(row).in()).filter(state -> !state.equals(Demand.ANY_STATE)));
     }
 
     private Demand demand(int row) {

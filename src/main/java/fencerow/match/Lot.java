@@ -1,11 +1,13 @@
 package fencerow.match;
 
+import fencerow.stock.AskingPrice;
 import fencerow.stock.Model;
 import fencerow.stock.Unit;
 import fencerow.terms.Effect;
 import fencerow.terms.Fact;
 import fencerow.terms.Feature;
 import fencerow.terms.ItemId;
+import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -25,16 +27,35 @@ import java.util.stream.Stream;
 public final class Lot {
     private final Index index;
     private final List<Unit> units;
-    private final List<Variety> varieties = new ArrayList<>();
+    private final Money allowed;
+    private final List<Variety> varieties;
     private final int[] varietyOf;
-    private final List<List<List<List<Effect>>>> effects = new ArrayList<>();
+    private final List<List<List<List<Effect>>>> effects;
     private final int[][] factsOf;
-    private final List<PriceRange> catchUp = new ArrayList<>();
-    private final Set<ItemId> bundled = new HashSet<>();
+    private final List<PriceRange> catchUp;
+    private final Set<ItemId> bundled;
     private final List<int[][]> seen;
+
+    private Lot(Lot same, Money allowed) {
+        this.index = same.index;
+        this.units = same.units;
+        this.allowed = allowed;
+        this.varieties = same.varieties;
+        this.varietyOf = same.varietyOf;
+        this.effects = same.effects;
+        this.factsOf = same.factsOf;
+        this.catchUp = same.catchUp;
+        this.bundled = same.bundled;
+        this.seen = same.seen;
+    }
 
     Lot(Index index, Collection<Unit> units) {
         this.index = index;
+        this.allowed = Money.ZERO;
+        this.varieties = new ArrayList<>();
+        this.effects = new ArrayList<>();
+        this.catchUp = new ArrayList<>();
+        this.bundled = new HashSet<>();
         this.units = List.copyOf(units);
         this.varietyOf = new int[units.size()];
         this.factsOf = new int[units.size()][];
@@ -124,7 +145,17 @@ public final class Lot {
     public Lot with(Unit unit) {
         List<Unit> more = new ArrayList<>(units);
         more.add(unit);
-        return new Lot(index, more);
+        return new Lot(index, more).allowing(allowed);
+    }
+
+    /** The same where so much is allowed for the shopper's own tractor on each unit whose price does not say. */
+    public Lot allowing(Money trade) {
+        return new Lot(this, trade);
+    }
+
+    /** What is asked for the unit of this shopper. */
+    AskingPrice price(int unit) {
+        return units.get(unit).price().allowing(allowed);
     }
 
     List<Variety> varieties() {

@@ -2,6 +2,7 @@ package fencerow.match;
 
 import fencerow.stock.AskingPrice;
 import fencerow.terms.Money;
+import fencerow.terms.Payment;
 import fencerow.terms.PriceRange;
 
 /**
@@ -12,9 +13,19 @@ import fencerow.terms.PriceRange;
  * @param plan    fitting and buying what the work needs
  */
 public record ReadyPrice(AskingPrice asking, PriceRange catchUp, PriceRange plan) {
-    /** All of it, from low to high. */
-    public PriceRange total() {
+    /** All lines but the trade-in, from low to high. */
+    public PriceRange beforeTrade() {
         return PriceRange.exactly(asking.outTheDoor()).plus(catchUp).plus(plan);
+    }
+
+    /** What the seller allows for the shopper's own tractor. */
+    public Money trade() {
+        return asking.trade().orElse(Money.ZERO);
+    }
+
+    /** What is paid in all, the trade difference, from low to high. */
+    public Payment total() {
+        return Payment.of(beforeTrade()).less(trade());
     }
 
     /** Half way between low and high. */

@@ -1,5 +1,6 @@
 package fencerow.match;
 
+import fencerow.stock.Unit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +23,18 @@ final class Solved {
     /** A problem told apart also by whose pieces it has. */
     private record Whole(Problem.Signature signature, List<Integer> features) {}
 
-    /** A section of a lot; lots are told apart by identity. */
-    private record Place(Lot lot, Problem.Signature signature) {}
+    /** A section of a lot's units, whose list is told apart by identity. */
+    private record Place(List<Unit> units, Problem.Signature signature) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Place place && units == place.units && signature.equals(place.signature);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * System.identityHashCode(units) + signature.hashCode();
+        }
+    }
 
     private Solved(
             Map<Problem.Signature, Part> before,
@@ -51,7 +62,7 @@ final class Solved {
      */
     Known answers(Lot lot, Problem.Signature signature) {
         return answers.computeIfAbsent(
-                new Place(lot, signature),
+                new Place(lot.units(), signature),
                 place -> new Known(Optional.ofNullable(answersBefore.get(place)).map(known -> known.now)));
     }
 

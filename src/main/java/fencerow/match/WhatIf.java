@@ -2,7 +2,9 @@ package fencerow.match;
 
 import fencerow.needs.Requirement;
 import fencerow.terms.Money;
+import fencerow.terms.PriceRange;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -74,6 +76,31 @@ public record WhatIf(Ranking ranking) {
                 .flatMap(now -> fallen.map(now::minus))
                 .filter(saving -> saving.cents() > 0);
         return new Change(requirement(must), gained, saves);
+    }
+
+    /**
+     * What the match's plan costs more than it would without some requirements, each end of the price by itself; never
+     * below nothing. Empty where there is no plan.
+     *
+     * @param dropped of what was asked
+     */
+    public Optional<PriceRange> partOfPlan(Match match, Collection<Requirement> dropped) {
+        List<Integer> places = musts().filter(must -> dropped.contains(requirement(must))).boxed().toList();
+        PriceRange all = match.price().plan();
+        return Optional.of(match)
+                .filter(each -> each.verdict().hasPlan())
+                .flatMap(each -> each.priceWithout(places))
+                .map(ReadyPrice::plan)
+                .map(rest -> part(all, rest));
+    }
+
+    private static PriceRange part(PriceRange all, PriceRange rest) {
+        Money low = all.low().minus(rest.low());
+        Money high = all.high().minus(rest.high());
+        Money least = low.compareTo(high) <= 0 ? low : high;
+        Money most = low.compareTo(high) <= 0 ? high : low;
+        return new PriceRange(
+                new Money(Math.max(0, least.cents())), new Money(Math.max(0, most.cents())));
     }
 
     /** What more money would bring; empty where there is no budget or every ready unit is within it. */

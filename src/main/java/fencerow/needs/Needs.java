@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What the answers come to: requirements with their reasons, and what goes with them.
@@ -42,6 +43,11 @@ public record Needs(
     /** The requirements the shopper would like met. */
     public List<Requirement> wishes() {
         return requirements.stream().filter(requirement -> !requirement.must()).toList();
+    }
+
+    /** The jobs that the tractor is asked to do. */
+    public Set<JobId> jobs() {
+        return musts().stream().flatMap(must -> must.why().job().stream()).collect(Collectors.toUnmodifiableSet());
     }
 
     /** The same without one requirement. */

@@ -55,7 +55,7 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
 
     /** Whether the question applies to these answers. */
     boolean applies(Question question, Answers answers) {
-        return question.when().isEmpty() || applies(question, answers, takenOff(answers, question.id()));
+        return applies(question, answers, takenOff(answers, question.id()));
     }
 
     /** The jobs that answers to questions other than this one take off the tractor. */
@@ -92,8 +92,24 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
      * the order of answering makes no difference.
      */
     public Needs needs(Answers answers) {
-        List<Question> applying = applying(answers);
-        Set<JobId> hired = new LinkedHashSet<>();
+        return needs(answers, Set.of());
+    }
+
+    /**
+     * The same where the shopper will have more jobs done another way than their answers say: these ask for nothing,
+     * and neither do answers that were about them alone.
+     *
+     * @param elsewhere those jobs
+     */
+    public Needs needs(Answers answers, Set<JobId> elsewhere) {
+        List<Question> applying = questions.stream()
+                .filter(question -> {
+                    Set<OptionId> off = takenOff(answers, question.id());
+                    elsewhere.forEach(job -> off.add(new OptionId(job.value())));
+                    return applies(question, answers, off);
+                })
+                .toList();
+        Set<JobId> hired = new LinkedHashSet<>(elsewhere);
         Set<ItemId> owned = new LinkedHashSet<>();
         for (Question question : applying) {
             for (Question.Option option : picked(question, answers)) {

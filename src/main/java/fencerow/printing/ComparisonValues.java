@@ -91,7 +91,7 @@ record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
         column.put("head", head(index));
         column.put("blank", true);
         for (String row : List.of(
-                "seller", "model", "yearHours", "asking", "extras", "outTheDoor", "toSpend", "ready")) {
+                "seller", "model", "yearHours", "asking", "extras", "outTheDoor", "toSpend", "trade", "ready")) {
             column.put(row, "");
         }
         return column;
@@ -107,6 +107,7 @@ record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
         column.put("extras", phrases.money(tractor.extras()));
         column.put("outTheDoor", phrases.money(tractor.outTheDoor()));
         column.put("toSpend", tractor.toSpend().map(phrases::range).orElse(""));
+        column.put("trade", tractor.trade().cents() > 0 ? phrases.money(tractor.trade()) : "");
         column.put("ready", tractor.ready().map(phrases::range).orElse(tractor.verdict()));
         return column;
     }

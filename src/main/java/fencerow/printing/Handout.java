@@ -4,6 +4,7 @@ import fencerow.checklist.AddCost;
 import fencerow.checklist.ChecklistLine;
 import fencerow.explainers.Library;
 import fencerow.terms.Money;
+import fencerow.terms.Payment;
 import fencerow.terms.PriceRange;
 import fencerow.visit.ReturnCode;
 import java.time.LocalDate;
@@ -81,7 +82,8 @@ public record Handout(
      * @param outTheDoor all of these, before tax
      * @param mustHaves  what each must-have costs to add, in their order
      * @param toSpend    what is still to be added, bought and put right; empty where it can't be made ready
-     * @param ready      the ready-to-work price, the last two added up; likewise
+     * @param trade      what the seller allows for the shopper's own tractor
+     * @param ready      the ready-to-work price, out the door and to spend less trade; likewise
      * @param verdict    what it comes to, in words
      */
     public record Tractor(
@@ -93,7 +95,8 @@ public record Handout(
             Money outTheDoor,
             List<AddCost> mustHaves,
             Optional<PriceRange> toSpend,
-            Optional<PriceRange> ready,
+            Money trade,
+            Optional<Payment> ready,
             String verdict) {
         /** Copies the list. */
         public Tractor {

@@ -117,6 +117,7 @@ public record Handouts(Showroom showroom, Phrases phrases, Library library, Impr
                         .flatMap(must -> AddCost.of(matcher, List.of(unit), needs, must).stream())
                         .toList(),
                 hasPlan ? Optional.of(match.price().plan().plus(match.price().catchUp())) : Optional.empty(),
+                match.price().trade(),
                 hasPlan ? Optional.of(match.price().total()) : Optional.empty(),
                 phrases.texts().get("verdict." + match.verdict().id() + ".name"));
     }

@@ -34,4 +34,25 @@ public final class RearBallast {
         double missing = REAR_SHARE.si() * Axles.TRACTOR_MASS.check(tractor) - loaded.rear().si();
         return new Mass(Math.max(0, missing * b / (b + Axles.DISTANCE.check(behind))));
     }
+
+    /**
+     * Ballast with which neither half of the tipping load nor the rear axle's share stops a load in front
+     * ({@link FrontLoadLimit} turned round); zero where neither does.
+     *
+     * @param axles   with everything mounted, without the load and the ballast
+     * @param tractor unladen tractor
+     * @param load    in front
+     * @param ahead   of the front axle
+     * @param behind  where the ballast goes, behind the rear axle
+     * @throws OutOfRangeException outside {@link FrontLoadLimit#AHEAD}, {@link Axles#TRACTOR_MASS} or
+     *     {@link Axles#DISTANCE}
+     */
+    public static Mass toLift(Axles axles, Mass tractor, Mass load, Length ahead, Length behind) {
+        double b = axles.wheelbase().si();
+        double takenOff = load.si() * FrontLoadLimit.AHEAD.check(ahead) / b;
+        double rear = Math.max(
+                takenOff / FrontLoadLimit.OF_TIPPING.si(),
+                takenOff + REAR_SHARE.si() * Axles.TRACTOR_MASS.check(tractor));
+        return new Mass(Math.max(0, (rear - axles.rear().si()) * b / (b + Axles.DISTANCE.check(behind))));
+    }
 }

@@ -24,6 +24,8 @@ public record Warning(Kind kind, String about) {
         LIGHT_STEERING("light-steering"),
         /** The rear axle is too light. */
         LIGHT_REAR_AXLE("light-rear-axle"),
+        /** The front axle carries so much that nothing can be lifted before there is weight behind. */
+        NO_WEIGHT_BEHIND("no-weight-behind"),
         /** Above a rating. */
         OVER_RATING("over-rating"),
         /** Works, but slowly. */

@@ -29,7 +29,7 @@ import java.util.stream.IntStream;
  * @param machineClass how big it is
  * @param condition    how it comes to the seller
  * @param hours        on the meter, where told
- * @param price        what the seller asks; lines not told are nothing
+ * @param price        what the seller asks and allows for a trade-in; lines not told are nothing
  * @param seen         for each feature told of, whether it is there
  */
 public record SecondQuote(
@@ -46,6 +46,7 @@ public record SecondQuote(
     /** Copies the map. */
     public SecondQuote {
         seen = Map.copyOf(seen);
+        price = price.allowing(Money.ZERO);
     }
 
     /** Nothing told yet but size and condition. */

@@ -19,6 +19,7 @@ import fencerow.stock.Catalogue;
 import fencerow.stock.Unit;
 import fencerow.terms.AnswerCount;
 import fencerow.terms.AtStake;
+import fencerow.terms.JobId;
 import fencerow.terms.MachineClass;
 import fencerow.terms.OptionId;
 import fencerow.terms.QuestionId;
@@ -27,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What one visit's answers come to in this showroom. Immutable: new content or stock makes a new one.
@@ -78,15 +80,35 @@ public record Showroom(
         return new Showroom(catalogue, questionnaire, quiz.with(answers), composer, weights, lot, workbook);
     }
 
-    /** What the answers ask for, must-haves set aside left out. */
+    /**
+     * What the answers ask for, must-haves set aside left out. A job set aside is done another way, so that nothing is
+     * asked for its sake.
+     */
     public Needs needs(Visit visit) {
-        Needs all = questionnaire.needs(visit.answers());
+        Needs all = questionnaire.needs(visit.answers(), setAside(visit));
         for (Requirement requirement : all.requirements()) {
             if (visit.setAside().contains(requirement.id())) {
                 all = all.without(requirement);
             }
         }
         return all;
+    }
+
+    private Set<JobId> setAside(Visit visit) {
+        return questionnaire.needs(visit.answers()).musts().stream()
+                .filter(must -> visit.setAside().contains(must.id()))
+                .flatMap(must -> must.why().job().stream())
+                .collect(Collectors.toSet());
+    }
+
+    /** How the jobs asked for can be done without the unit, beside what owning takes; in the order of the jobs. */
+    public List<Instead> instead(Visit visit, Ranking ranking, Match match) {
+        return Instead.of(questionnaire, visit.answers(), ranking, match);
+    }
+
+    /** How these jobs can be done without any tractor; in the order of the jobs. */
+    public List<Instead> elsewhere(Set<JobId> jobs) {
+        return Instead.elsewhere(questionnaire, jobs);
     }
 
     /** Every unit here, and the shopper's second quote, held against the needs. */
@@ -100,7 +122,7 @@ public record Showroom(
     }
 
     private Lot units(Visit visit) {
-        return visit.secondQuote().map(lot::with).orElse(lot);
+        return visit.secondQuote().map(lot::with).orElse(lot).allowing(visit.tradeOffer());
     }
 
     /** What wrong beliefs cost this shopper, given the ranking of their needs. */

@@ -8,11 +8,13 @@ import fencerow.sizing.Limit;
 import fencerow.sizing.catalogue.Inputs;
 import fencerow.sizing.catalogue.Result;
 import fencerow.stock.Catalogue;
+import fencerow.stock.Model;
 import fencerow.terms.Amount;
 import fencerow.terms.CapabilityId;
 import fencerow.terms.Effect;
 import fencerow.terms.Fact;
 import fencerow.terms.FeatureId;
+import fencerow.terms.Figure;
 import fencerow.terms.ItemId;
 import fencerow.terms.Mass;
 import fencerow.terms.QuestionId;
@@ -34,6 +36,7 @@ import java.util.stream.Stream;
  * @param limits  the rules that decided
  * @param missing why there is no result
  * @param rating  the shopper's own rating to hold it against, where they told one
+ * @param fuller  what weight behind would bring, where it lifts less than its hydraulics could
  */
 public record UnitFigure(
         Kind kind,
@@ -41,7 +44,8 @@ public record UnitFigure(
         Optional<Spread<Amount>> amount,
         List<Limit> limits,
         Optional<Missing> missing,
-        Optional<Amount> rating) {
+        Optional<Amount> rating,
+        Optional<Fuller> fuller) {
     private static final FeatureId LOADER = new FeatureId("loader");
     private static final CapabilityId MOWING_WIDTH = new CapabilityId("mowing-width");
     private static final CapabilityId HITCH_WEIGHT = new CapabilityId("hitch-weight");
@@ -51,6 +55,15 @@ public record UnitFigure(
     public UnitFigure {
         limits = List.copyOf(limits);
     }
+
+    /**
+     * All of a loader's lift, with more weight behind.
+     *
+     * @param weight on the hitch, besides what is there
+     * @param lifts  with that
+     * @param held   whether the hitch can hold it, as far as its lift is known
+     */
+    public record Fuller(Amount weight, Amount lifts, boolean held) {}
 
     /** What is worked out, by which calculation and from which of its inputs at least. */
     public enum Kind {
@@ -149,15 +162,19 @@ public record UnitFigure(
         if (!filled.inputs().numbers().keySet().containsAll(kind.needed)) {
             missing = Optional.of(Missing.FIGURES);
         }
-        return missing.isPresent() ? without(kind, given, missing) : found(kind, sheet, filled, given, answers);
+        if (missing.isPresent()) {
+            return without(kind, given, missing);
+        }
+        return found(kind, sheet, filled, given, answers, match.unit().model());
     }
 
     private static UnitFigure without(Kind kind, Inputs given, Optional<Missing> missing) {
-        return new UnitFigure(kind, given, Optional.empty(), List.of(), missing, Optional.empty());
+        return new UnitFigure(kind, given, Optional.empty(), List.of(), missing, Optional.empty(),
+                Optional.empty());
     }
 
     private static UnitFigure found(
-            Kind kind, Worksheet sheet, Worksheet.Filled filled, Inputs given, Answers answers) {
+            Kind kind, Worksheet sheet, Worksheet.Filled filled, Inputs given, Answers answers, Model model) {
         Inputs all = filled.inputs();
         for (var number : given.numbers().entrySet()) {
             all = all.with(number.getKey(), number.getValue());
@@ -170,10 +187,23 @@ public record UnitFigure(
                             .map(answer -> ((Answer.Measured) answer).amount())
                     : Optional.empty();
             return new UnitFigure(
-                    kind, given, result.findAmount(kind.output), result.limits(), Optional.empty(), rating);
+                    kind, given, result.findAmount(kind.output), result.limits(), Optional.empty(), rating,
+                    kind == Kind.LIFTS ? fuller(result, model) : Optional.empty());
         } catch (IllegalArgumentException e) {
             return without(kind, given, Optional.of(Missing.FIGURES)); // a data sheet no formula holds for
         }
+    }
+
+    private static Optional<Fuller> fuller(Result result, Model model) {
+        Amount weight = result.getAmount("further-ballast").high();
+        double there = Optional.ofNullable(result.inputs().get("hitch-ballast"))
+                .map(range -> range.high().si())
+                .orElse(0.0);
+        double hanging = there + weight.si();
+        boolean held = model.findFigure(Figure.HITCH_LIFT).stream().allMatch(most -> hanging <= most.si());
+        return weight.si() > 0
+                ? Optional.of(new Fuller(weight, result.getAmount("hydraulic").low(), held))
+                : Optional.empty();
     }
 
     /** What the unit's own equipment, what comes with it and its plan do. */

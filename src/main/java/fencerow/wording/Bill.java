@@ -41,6 +41,10 @@ public record Bill(List<Line> lines, Line sum) {
             lines.add(new Line(texts.get("price.plan"),
                     plan.isZero() ? texts.get("price.free") : phrases.range(plan)));
         }
+        Money trade = match.price().trade();
+        if (trade.cents() > 0) {
+            lines.add(new Line(texts.get("price.trade"), phrases.money(Money.ZERO.minus(trade))));
+        }
         return new Bill(lines, new Line(texts.get(ready ? "price.ready" : "price.as-it-stands"),
                 phrases.range(match.price().total())));
     }

@@ -12,6 +12,7 @@ import fencerow.terms.FeatureId;
 import fencerow.terms.ItemId;
 import fencerow.terms.JobId;
 import fencerow.terms.OptionId;
+import fencerow.terms.StateId;
 import java.util.Map;
 import java.util.Optional;
 
@@ -21,6 +22,8 @@ import java.util.Optional;
  * @param texts the words of the language
  */
 public record Labels(Texts texts) {
+    private static final String SPANISH = "es";
+
     /** The feature's name as a label. */
     public String feature(FeatureId feature) {
         return texts.get("feature." + feature + ".name");
@@ -31,6 +34,22 @@ public record Labels(Texts texts) {
         return texts.find("attachment." + item + ".name")
                 .or(() -> texts.find("add-on." + item + ".name"))
                 .orElseGet(() -> texts.get("condition." + item + ".name"));
+    }
+
+    /**
+     * A label as it stands inside a sentence: in Spanish without its capital, unless the word is written in capitals.
+     * What somebody said is quoted and keeps it.
+     */
+    public String inSentence(String label) {
+        boolean lower = texts.locale().getLanguage().equals(SPANISH)
+                && label.length() > 1
+                && !Character.isUpperCase(label.charAt(1));
+        return lower ? label.substring(0, 1).toLowerCase(texts.locale()) + label.substring(1) : label;
+    }
+
+    /** What is mounted in a working state, to follow what is done in it. */
+    String state(StateId state) {
+        return texts.get("state." + state + ".name");
     }
 
     /** What the shopper wants when they ask for the job, to follow "You want to". */

@@ -16,9 +16,11 @@ import fencerow.needs.Requirement;
 import fencerow.terms.Amount;
 import fencerow.terms.AtStake;
 import fencerow.terms.CapabilityId;
+import fencerow.terms.Demand;
 import fencerow.terms.Dimension;
 import fencerow.terms.JobId;
 import fencerow.terms.Money;
+import fencerow.terms.Payment;
 import fencerow.terms.PriceRange;
 import fencerow.terms.Relation;
 import fencerow.terms.Threshold;
@@ -60,6 +62,11 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
 
     /** From low to high; one price where they are the same. */
     public String range(PriceRange range) {
+        return range(Payment.of(range));
+    }
+
+    /** The same of what is paid in all. */
+    public String range(Payment range) {
         if (range.low().equals(range.high())) {
             return money(range.low());
         }
@@ -132,10 +139,17 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
                 .orElseGet(() -> texts.get(question + ".ask"));
     }
 
-    /** Answer and what it asks for, as one sentence. */
+    /** Answer, what it asks for and in which working states, as one sentence. */
     public String chain(Requirement requirement) {
-        return texts.get("because.sentence", Map.of(
-                "because", because(requirement), "requirement", requirement(requirement)));
+        List<String> states = requirement.demands().stream()
+                .map(Demand::in)
+                .filter(state -> !state.equals(Demand.ANY_STATE))
+                .map(labels()::state)
+                .toList();
+        return texts.get(states.isEmpty() ? "because.sentence" : "because.sentence-in", Map.of(
+                "because", because(requirement),
+                "requirement", labels().inSentence(requirement(requirement)),
+                "states", list(states)));
     }
 
     /** Why something could not meet a must-have on the unit. */
@@ -153,13 +167,13 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
             words.put("item", labels().item(blocked.item().get()));
             return texts.get("blocked.in-the-way-of", words);
         }
-        boolean isItself = blocked.item()
-                .map(item -> CapabilityId.has(item).equals(blocked.of()))
-                .orElse(true);
-        return isItself
-                ? cause
-                : texts.get("blocked.through", Map.of(
-                        "item", labels().item(blocked.item().orElseThrow()), "cause", cause));
+        Map<String, Object> chain = new HashMap<>(Map.of("cause", cause));
+        blocked.item()
+                .filter(item -> !CapabilityId.has(item).equals(blocked.of()))
+                .ifPresent(item -> chain.put("item", labels().inSentence(labels().item(item))));
+        blocked.in().ifPresent(state -> chain.put("state", labels().state(state)));
+        String through = chain.containsKey("item") ? "through" : "itself";
+        return texts.get("blocked." + through + (chain.containsKey("state") ? "-in" : ""), chain);
     }
 
     /** A line of a plan: what, and how many where it is more than one. */
@@ -173,7 +187,8 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
     /** What a plan without stopgaps costs more, and what it has. */
     public String better(Plan best, Plan withoutStopgap) {
         Money more = withoutStopgap.price().middle().minus(best.price().middle());
-        List<String> items = withoutStopgap.lines().stream().map(this::planLine).toList();
+        List<String> items =
+                withoutStopgap.lines().stream().map(this::planLine).map(labels()::inSentence).toList();
         return texts.get("plan.better", Map.of("amount", money(more), "items", list(items)));
     }
 
@@ -191,7 +206,7 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
 
     /** What to look at before buying, and what hangs on it. */
     public String verify(Verify verify) {
-        String feature = labels().feature(verify.feature());
+        String feature = labels().inSentence(labels().feature(verify.feature()));
         return verify.flips()
                 ? texts.get("verify.flips", Map.of("feature", feature))
                 : texts.get("verify.saves", Map.of("feature", feature, "amount", money(verify.saves().high())));
@@ -263,7 +278,7 @@ public record Phrases(Texts texts, Function<Amount, String> amounts) {
     public String because(Because because) {
         if (because instanceof Because.YourWork work) {
             String key = work.requirement().must() ? "why-line.your-work" : "why-line.your-wish";
-            return texts.get(key, Map.of("requirement", requirement(work.requirement())));
+            return texts.get(key, Map.of("requirement", labels().inSentence(requirement(work.requirement()))));
         }
         if (because instanceof Because.WrongBelief wrong) {
             return texts.get(wrong.sure() ? "why-line.wrong-belief-sure" : "why-line.wrong-belief", Map.of(

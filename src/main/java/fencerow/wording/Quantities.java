@@ -19,13 +19,16 @@ import java.util.regex.Pattern;
 /**
  * Amounts as people read and write them: US customary or metric, in the manner of a locale.
  *
- * <p>Shown with at most three significant digits; inches above two to the nearest half, dollars whole from 1,000 up.
+ * <p>Shown with at most three significant digits; inches above two to the nearest half, feet below thirty with inches,
+ * dollars whole from 1,000 up.
  *
  * @param locale whose separators and words are used
  * @param metric whether amounts are shown in metric units rather than US customary; both are read
  */
 public record Quantities(Locale locale, boolean metric) {
     private static final double SLACK = 1e-9;
+    private static final double FEET_WITH_INCHES = 30;
+    private static final int INCHES_IN_A_FOOT = 12;
     private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\.\\.|\u2013|\\bto\\b|\\ba\\b)\\s*(.+)");
     private static final Pattern DASHED = Pattern.compile("([\\d.,]+)\\s*-\\s*([\\d.,]+\\s*[^\\d/].*|[\\d.,]+)");
     private static final Pattern ENDS_IN_DIGIT = Pattern.compile(".*\\d");
@@ -69,7 +72,21 @@ public record Quantities(Locale locale, boolean metric) {
 
     /** Shows an amount in the unit that the trade uses for its size. */
     public String show(Amount amount) {
-        return show(amount, ShownUnit.of(amount, metric));
+        UnitOfMeasure unit = ShownUnit.of(amount, metric);
+        return isWithInches(amount, unit) ? feetAndInches(amount) : show(amount, unit);
+    }
+
+    /** Nobody's tape measure has tenths of feet. */
+    private static boolean isWithInches(Amount amount, UnitOfMeasure unit) {
+        return unit == UnitOfMeasure.FOOT && amount.si() >= 0 && amount.si() < unit.toSi(FEET_WITH_INCHES);
+    }
+
+    private String feetAndInches(Amount amount) {
+        double inches = Math.rint(2 * UnitOfMeasure.INCH.fromSi(amount.si()) + SLACK) / 2;
+        double feet = Math.floor(inches / INCHES_IN_A_FOOT);
+        double rest = inches - feet * INCHES_IN_A_FOOT;
+        String whole = show(UnitOfMeasure.FOOT.of(feet), UnitOfMeasure.FOOT);
+        return rest == 0 ? whole : whole + "\u00a0" + show(UnitOfMeasure.INCH.of(rest), UnitOfMeasure.INCH);
     }
 
     /** Shows an amount in a unit of its dimension. */
@@ -85,6 +102,9 @@ public record Quantities(Locale locale, boolean metric) {
         BigDecimal high = rounded(unit, range.high().si());
         if (low.compareTo(high) == 0) {
             return show(range.high());
+        }
+        if (isWithInches(range.low(), unit) && isWithInches(range.high(), unit)) {
+            return feetAndInches(range.low()) + " \u2013 " + feetAndInches(range.high());
         }
         String text = NumberRangeFormatter.withLocale(locale)
                 .numberFormatterBoth(formatter(unit, high).withoutLocale())

@@ -63,7 +63,12 @@ public record Reasons(Phrases phrases) {
     }
 
     private Optional<String> wishes(String key, List<Requirement> wishes) {
-        List<String> names = wishes.stream().sorted(HEAVIEST).map(phrases::requirement).distinct().toList();
+        List<String> names = wishes.stream()
+                .sorted(HEAVIEST)
+                .map(phrases::requirement)
+                .map(phrases.labels()::inSentence)
+                .distinct()
+                .toList();
         return names.isEmpty() ? Optional.empty() : Optional.of(say(key, Map.of("wishes", phrases.series(names))));
     }
 
@@ -73,7 +78,8 @@ public record Reasons(Phrases phrases) {
         }
         plan.lines().stream()
                 .filter(Plan.Line::stopgap)
-                .forEach(line -> reasons.add(say("stopgap", Map.of("item", phrases.planLine(line)))));
+                .forEach(line -> reasons.add(say("stopgap", Map.of(
+                        "item", phrases.labels().inSentence(phrases.planLine(line))))));
     }
 
     private static Optional<Money> dearer(Match match, Ranking ranking) {
@@ -90,6 +96,7 @@ public record Reasons(Phrases phrases) {
             List<String> names = all.stream()
                     .limit(most)
                     .map(verify -> phrases.labels().feature(verify.feature()))
+                    .map(phrases.labels()::inSentence)
                     .toList();
             return all.isEmpty()
                     ? List.of()

@@ -5,8 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.backoffice.document.FigureEntry;
+import fencerow.backoffice.document.InsteadEntry;
 import fencerow.backoffice.document.MatchDocument;
 import fencerow.backoffice.document.NeedEntry;
+import fencerow.backoffice.document.PlanLine;
 import fencerow.backoffice.document.SimulationDocument;
 import fencerow.backoffice.document.UnitEntry;
 import fencerow.content.Content;
@@ -28,6 +30,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -120,8 +123,8 @@ class MatchCommandTest {
             assertEquals(
                     price.asking().add(price.freight()).add(price.setup()).add(price.fees()), price.outTheDoor());
             if (hasPlan(unit)) {
-                BigDecimal planLow = sum(unit, UnitEntry.PlanLine::low);
-                BigDecimal planHigh = sum(unit, UnitEntry.PlanLine::high);
+                BigDecimal planLow = sum(unit, PlanLine::low);
+                BigDecimal planHigh = sum(unit, PlanLine::high);
                 assertEquals(Optional.of(planLow), price.planLow(), unit.id());
                 assertEquals(Optional.of(planHigh), price.planHigh(), unit.id());
                 assertEquals(Optional.of(price.outTheDoor().add(price.catchUpLow()).add(planLow)), price.readyLow());
@@ -131,7 +134,7 @@ class MatchCommandTest {
     }
 
     private static BigDecimal sum(
-            UnitEntry unit, Function<UnitEntry.PlanLine, BigDecimal> dollars) {
+            UnitEntry unit, Function<PlanLine, BigDecimal> dollars) {
         return unit.plan().stream().map(dollars).reduce(BigDecimal.ZERO.setScale(2), BigDecimal::add);
     }
 
@@ -150,6 +153,89 @@ class MatchCommandTest {
                     unit.id());
             assertTrue(unit.score() >= 0 && unit.score() <= 100, unit.id());
             assertFalse(unit.reasons().isEmpty(), unit.id());
+        }
+    }
+
+    /** Every reason, part and price that the document promises is there for some unit of the demo. */
+    @Test
+    void nothingThatDecidesIsLeftOutOfTheDocument() {
+        List<UnitEntry> all = SHOPPERS.stream().flatMap(shopper -> document(shopper).units().stream()).toList();
+        UnitEntry equipped = any(all, unit -> unit.verdict().equals("ready-once-equipped"));
+        assertFalse(equipped.plan().isEmpty());
+        assertTrue(all.stream().filter(MatchCommandTest::hasPlan).allMatch(MatchCommandTest::saysWhichToolDoesAJob));
+        assertFalse(equipped.instead().isEmpty());
+        any(all, unit -> !unit.wishesMet().isEmpty() && !unit.wishesUnmet().isEmpty());
+        any(all, unit -> !unit.wishesPlanned().isEmpty());
+        any(all, unit -> unit.beatenBy().isPresent() && hasPlan(unit));
+        any(all, unit -> unit.concession().isPresent());
+        any(all, unit -> unit.blocked().stream().anyMatch(blocked -> blocked.state().isPresent()));
+        any(all, unit -> unit.irreducible().size() > 1);
+        any(all, unit -> unit.price().promo().isPresent());
+        UnitEntry look = any(all, unit -> unit.verdict().equals("look-closer"));
+        assertFalse(look.blocked().isEmpty());
+        assertFalse(look.irreducible().isEmpty());
+        assertEquals(Optional.empty(), look.price().readyMid());
+        String feature = look.verify().stream().filter(UnitEntry.Unchecked::flips).findFirst().orElseThrow().feature();
+        String name = content.getTexts("en").get("feature." + feature + ".name");
+        assertTrue(look.reasons().stream().anyMatch(reason -> reason.contains(name)), look.reasons().toString());
+        assertFalse(document(SHOPPERS.get(0)).changes().isEmpty());
+        assertFalse(document(SHOPPERS.get(0)).otherWays().isEmpty());
+    }
+
+    private static boolean saysWhichToolDoesAJob(UnitEntry unit) {
+        return unit.plan().stream().anyMatch(line -> !line.does().isEmpty());
+    }
+
+    private static UnitEntry any(List<UnitEntry> units, Predicate<UnitEntry> which) {
+        return units.stream().filter(which).findFirst().orElseThrow();
+    }
+
+    /** Whoever is ready and beaten, is so by one that scores no less for no more; whoever is not, by none. */
+    @ParameterizedTest
+    @FieldSource("SHOPPERS")
+    void theParetoFlagIsOnExactlyThoseThatAreBeaten(String shopper) {
+        List<UnitEntry> ready = document(shopper).units().stream().filter(MatchCommandTest::hasPlan).toList();
+        for (UnitEntry unit : ready) {
+            boolean beaten = ready.stream().anyMatch(other -> {
+                int price = rankedPrice(other).compareTo(rankedPrice(unit));
+                int score = Integer.compare(other.score(), unit.score());
+                return price <= 0 && score >= 0 && (price < 0 || score > 0);
+            });
+            assertEquals(beaten, unit.beatenBy().isPresent(), unit.id());
+        }
+    }
+
+    @Test
+    void anOfferForATradeInIsALineOfThePriceAndMovesNoUnit() {
+        String shopper = SHOPPERS.get(0);
+        Run run = Run.of("match", "--answers", Run.answers(shopper), "--trade-in", "4000", "--json", "--top", "1000");
+        List<UnitEntry> plain = document(shopper).units().stream().filter(MatchCommandTest::hasPlan).toList();
+        List<UnitEntry> traded = run.fine().document(MatchDocument.class).units();
+        for (UnitEntry unit : plain) {
+            UnitEntry less = any(traded, other -> other.id().equals(unit.id()));
+            assertEquals(0, less.price().trade().compareTo(BigDecimal.valueOf(4000)), unit.id());
+            assertEquals(
+                    rankedPrice(unit).subtract(BigDecimal.valueOf(4000)), rankedPrice(less), unit.id());
+            assertEquals(unit.price().outTheDoor(), less.price().outTheDoor(), unit.id());
+        }
+        Run.of("match", "--answers", Run.answers(shopper), "--trade-in", "-1").failed(FencerowCommand.WRONG_USE);
+    }
+
+    /** Simple payback: price over yearly cost (ASTM E1121; from memory), begun years counted. */
+    @ParameterizedTest
+    @FieldSource("SHOPPERS")
+    void otherWaysStandBesideOwningAndInNoSum(String shopper) {
+        for (UnitEntry unit : document(shopper).units()) {
+            for (InsteadEntry way : unit.instead()) {
+                assertEquals(hasPlan(unit), way.owningLow().isPresent(), unit.id());
+                way.yearsLow().ifPresent(years -> assertEquals(
+                        Math.max(1, Math.ceil(way.owningLow().orElseThrow().doubleValue() / way.high().doubleValue())),
+                        (double) years, unit.id() + ": " + way));
+                way.yearsHigh().ifPresent(years -> assertEquals(
+                        Math.max(1, Math.ceil(way.owningHigh().orElseThrow().doubleValue() / way.low().doubleValue())),
+                        (double) years, unit.id() + ": " + way));
+                assertTrue(way.reason().startsWith("Or "), way.reason());
+            }
         }
     }
 

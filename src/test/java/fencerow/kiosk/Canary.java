@@ -57,6 +57,7 @@ public final class Canary {
                 .togglePin(new UnitId("n-203"))
                 .toggleAside(WORD)
                 .toggleLine(WORD)
+                .offered(Money.ofDollars(DOLLARS))
                 .told(Optional.of(quote.unit(shown.frame().premises().showroom().catalogue())));
     }
 

@@ -38,6 +38,8 @@ final class MatchPlaces {
                 at("answers", longDrive(), Place.AllAnswers.TOP),
                 at("results-new", Visit.NEW, Place.Results.TOP),
                 at("results", longDrive(), Place.Results.TOP),
+                new WalkPlace("results-trade-in", frame -> open(frame, longDrive(), Place.Results.TOP),
+                        shown -> shown.touch(shown.frame().say("trade.open"))),
                 at("results-all-end", longDrive(), new Place.Results(true, 1)),
                 at("results-none", nothingFits(), Place.Results.TOP),
                 at("unit-cannot", nothingFits(), unit("n-203", 0)),
@@ -53,6 +55,8 @@ final class MatchPlaces {
                 at("quote-price", told(), Place.SecondQuote.of(Place.SecondQuote.Step.PRICE)),
                 at("quote-equipment", told(), Place.SecondQuote.of(Place.SecondQuote.Step.EQUIPMENT)),
                 at("quote-beside", told(), Place.SecondQuote.of(Place.SecondQuote.Step.BESIDE)),
+                at("quote-explained", explained(), Place.SecondQuote.of(Place.SecondQuote.Step.BESIDE)),
+                at("unit-traded", explained(), unit("n-203", 0.2)),
                 at("quiz", longDrive(), Place.Quiz.NEXT),
                 at("quiz-check", longDrive(), quiz("check-mid-pto")),
                 at("quiz-wrong", wrong(), quiz("quick-attach")),
@@ -84,10 +88,24 @@ final class MatchPlaces {
         SecondQuote quote = SecondQuote.of(MachineClass.SUBCOMPACT, Condition.USED)
                 .withHours(OptionalInt.of(250))
                 .withPrice(new AskingPrice(Money.ofDollars(14_900L), Optional.empty(), Money.ofDollars(500L),
-                        Money.ZERO, Money.ZERO))
+                        Money.ZERO, Money.ZERO, Optional.of(Money.ofDollars(2_500L))))
                 .with(new FeatureId("mid-pto"), Optional.of(true))
                 .with(new FeatureId("quick-attach"), Optional.of(false));
-        return longDrive().told(Optional.of(quote.unit(Rooms.premises().showroom().catalogue())));
+        return longDrive()
+                .offered(Money.ofDollars(3_200L))
+                .told(Optional.of(quote.unit(Rooms.premises().showroom().catalogue())));
+    }
+
+    /** Another seller's tractor that can do the work, too. */
+    private static Visit explained() {
+        SecondQuote quote = SecondQuote.of(MachineClass.SMALL, Condition.NEW)
+                .withPrice(new AskingPrice(Money.ofDollars(21_300L), Optional.empty(), Money.ofDollars(400L),
+                        Money.ZERO, Money.ofDollars(250L), Optional.of(Money.ofDollars(4_000L))))
+                .with(new FeatureId("mid-pto"), Optional.of(true))
+                .with(new FeatureId("quick-attach"), Optional.of(true));
+        return choose(Visit.NEW, "jobs", "mow-lawn", "keep-drive")
+                .offered(Money.ofDollars(3_200L))
+                .told(Optional.of(quote.unit(Rooms.premises().showroom().catalogue())));
     }
 
     private static Place quiz(String id) {

@@ -113,6 +113,7 @@ class MatcherTest {
         assertEquals(Blocked.Rule.TOO_LITTLE, blocked.rule());
         assertEquals(Optional.of(new Amount(Dimension.POWER, 15000)), blocked.wanted());
         assertEquals(Optional.of(new Amount(Dimension.POWER, 12000)), blocked.available());
+        assertEquals(Optional.of(Yard.LOADER_WORK), blocked.in());
     }
 
     @Test
@@ -165,7 +166,8 @@ class MatcherTest {
                         new CapabilityId("factory-cab"),
                         Blocked.Rule.IN_THE_WAY,
                         Optional.empty(),
-                        Optional.empty())),
+                        Optional.empty(),
+                        Optional.of(Yard.PARKED))),
                 infeasible(match).why());
     }
 

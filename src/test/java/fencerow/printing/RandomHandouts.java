@@ -3,8 +3,8 @@ package fencerow.printing;
 import fencerow.checklist.AddCost;
 import fencerow.checklist.Because;
 import fencerow.checklist.ChecklistLine;
-import fencerow.checklist.LineTemplate;
 import fencerow.checklist.LineTemplate.Audience;
+import fencerow.checklist.LineTemplate;
 import fencerow.explainers.Library;
 import fencerow.needs.Requirement;
 import fencerow.quiz.QuizQuestion;
@@ -15,6 +15,7 @@ import fencerow.terms.Demand;
 import fencerow.terms.FeatureId;
 import fencerow.terms.Money;
 import fencerow.terms.OptionId;
+import fencerow.terms.Payment;
 import fencerow.terms.PriceRange;
 import fencerow.terms.QuestionId;
 import fencerow.terms.Relation;
@@ -122,8 +123,11 @@ final class RandomHandouts {
         Money asking = Money.ofDollars(9000L + 10L * random.nextInt(3000));
         Money extras = Money.ofDollars(1145);
         Money out = asking.plus(extras);
+        Money trade = random.nextBoolean() ? Money.ZERO : Money.ofDollars(50L * random.nextInt(300));
         return new Handout.Tractor("Tumblegate Tractor Yard", "Bramblewick B 1823", "2019, 640 hours", asking, extras,
-                out, costs, toSpend, toSpend.map(PriceRange.exactly(out)::plus), "Can't be made ready");
+                out, costs, toSpend, trade,
+                toSpend.map(PriceRange.exactly(out)::plus).map(Payment::of).map(ready -> ready.less(trade)),
+                "Can't be made ready");
     }
 
     private List<ChecklistLine> lines() {

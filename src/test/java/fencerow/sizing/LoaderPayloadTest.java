@@ -39,6 +39,30 @@ class LoaderPayloadTest {
         });
     }
 
+    /** The two rules of balance turned round: with that weight behind, and not with less, they let the load be. */
+    @Test
+    void ballastToLiftIsTheLeastWithWhichBalanceDoesNotDecide() {
+        Draws.forAll(draws -> {
+            Axles axles = draws.axles();
+            Length ahead = draws.meters(0.3, 2);
+            Length behind = draws.meters(0, 2);
+            Mass load = draws.kilograms(0, 1500);
+            Mass ballast = RearBallast.toLift(axles, axles.total(), load, ahead, behind);
+            Axles with = axles.withBehind(ballast, behind);
+            double balance = balance(with, axles.total(), ahead);
+            assertTrue(balance >= load.si() - 1e-6, () -> "with " + ballast + " only " + balance);
+            if (ballast.si() > 0) {
+                assertEquals(load.si(), balance, 1e-6);
+            }
+        });
+    }
+
+    private static double balance(Axles axles, Mass tractor, Length ahead) {
+        return Math.min(
+                FrontLoadLimit.tipping(axles, ahead).si() * FrontLoadLimit.OF_TIPPING.si(),
+                FrontLoadLimit.keepingRearShare(axles, tractor, ahead).si());
+    }
+
     @Test
     void hydraulicsRuleOnAHeavyTractor() {
         Axles heavy = new Axles(Mass.ofKilograms(1500), Mass.ofKilograms(4000), Length.ofMeters(2));

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.kiosk.Rooms;
+import fencerow.match.Difference;
+import fencerow.match.Match;
+import fencerow.needs.Answer;
 import fencerow.stock.AskingPrice;
 import fencerow.stock.Catalogue;
 import fencerow.stock.Condition;
@@ -19,9 +22,11 @@ import fencerow.terms.Figure;
 import fencerow.terms.MachineClass;
 import fencerow.terms.Money;
 import fencerow.terms.Offering;
+import fencerow.terms.QuestionId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class SecondQuoteTest {
@@ -71,6 +76,43 @@ class SecondQuoteTest {
         assertEquals(told, SecondQuote.of(told.unit(CATALOGUE), CATALOGUE));
         assertEquals(quote(), SecondQuote.of(quote().unit(CATALOGUE), CATALOGUE));
         assertEquals(quote(), told.with(QUICK_ATTACH, Optional.empty()).with(REMOTES, Optional.empty()));
+    }
+
+    /** Random quotes, with what the other seller and this one allow for a trade-in, against the best one here. */
+    @Test
+    void theDifferenceToTheBestOneHereIsExplainedLineByLine() {
+        Random random = new Random(2026);
+        int explained = 0;
+        for (int i = 0; i < 20; i++) {
+            SecondQuote quote = SecondQuote.of(MachineClass.values()[random.nextInt(3)], Condition.USED)
+                    .withPrice(new AskingPrice(dollars(random, 30_000), Optional.empty(), dollars(random, 900),
+                            dollars(random, 500), dollars(random, 300), Optional.of(dollars(random, 9000))))
+                    .with(QUICK_ATTACH, Optional.of(random.nextBoolean()))
+                    .with(REMOTES, Optional.of(random.nextBoolean()));
+            Visit visit = Visit.NEW.answered(new QuestionId("jobs"), Answer.Chosen.of("mow-lawn"))
+                    .offered(dollars(random, 9000))
+                    .told(Optional.of(quote.unit(CATALOGUE)));
+            List<Match> matches = Rooms.premises().showroom().ranking(visit).matches();
+            Match told = matches.stream().filter(each -> each.unit().id().equals(SecondQuote.ID)).findFirst()
+                    .orElseThrow();
+            Match best = matches.stream().filter(each -> each != told).findFirst().orElseThrow();
+            assertEquals(quote.price().trade(), Optional.of(told.price().trade()));
+            assertEquals(visit.tradeOffer(), best.price().trade());
+            Optional<Difference> difference = Difference.of(told, best);
+            assertEquals(told.verdict().hasPlan() && best.verdict().hasPlan(), difference.isPresent());
+            if (difference.isPresent()) {
+                long sum = difference.get().lines().stream().mapToLong(line -> line.more().cents()).sum();
+                long paid = told.price().middle().minus(best.price().middle()).cents();
+                assertEquals(difference.get().more().cents(), sum, "seed 2026, quote " + i);
+                assertTrue(Math.abs(paid - sum) <= 51, "seed 2026, quote " + i);
+                explained++;
+            }
+        }
+        assertTrue(explained > 0, "no quote of seed 2026 can be made ready");
+    }
+
+    private static Money dollars(Random random, int below) {
+        return Money.ofDollars(random.nextInt(below));
     }
 
     @Test

@@ -8,6 +8,7 @@ import fencerow.kiosk.Rooms;
 import fencerow.match.Match;
 import fencerow.match.Ranking;
 import fencerow.needs.Answer;
+import fencerow.sizing.Limit;
 import fencerow.terms.Amount;
 import fencerow.terms.Area;
 import fencerow.terms.Figure;
@@ -16,6 +17,7 @@ import fencerow.terms.Mass;
 import fencerow.terms.QuestionId;
 import fencerow.terms.Threshold;
 import fencerow.terms.Time;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -54,6 +56,24 @@ class UnitFigureTest {
         UnitFigure ballast = figure(Visit.NEW, match, UnitFigure.Kind.BALLAST);
         assertEquals(Optional.of(UnitFigure.Missing.LOAD), ballast.missing());
         assertEquals(Optional.empty(), ballast.amount());
+    }
+
+    /** A front axle that carries all is no reason to say nothing: what weight would do is said with it. */
+    @Test
+    void whatIsTooLightBehindToLiftSaysWhatWeightItNeeds() {
+        int light = 0;
+        for (Match match : SHOWROOM.ranking(Visit.NEW).matches()) {
+            UnitFigure lifts = figure(Visit.NEW, match, UnitFigure.Kind.LIFTS);
+            if (lifts.missing().isEmpty() && !lifts.limits().equals(List.of(Limit.HYDRAULICS))) {
+                UnitFigure.Fuller fuller = lifts.fuller().orElseThrow();
+                assertTrue(fuller.weight().si() > 0, match.unit().id() + ": " + fuller);
+                assertTrue(fuller.lifts().si() > lifts.amount().orElseThrow().high().si(), match.unit().id().value());
+                light++;
+            } else {
+                assertEquals(Optional.empty(), lifts.fuller(), match.unit().id().value());
+            }
+        }
+        assertTrue(light > 0, "no unit of the demo is light behind");
     }
 
     @Test

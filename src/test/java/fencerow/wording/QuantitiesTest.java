@@ -103,7 +103,7 @@ class QuantitiesTest {
     @ParameterizedTest(name = "{0} {1} is shown as [{2}] and [{3}]")
     @CsvSource(quoteCharacter = '|', value = {
         "84.2, INCH, 84 in, 2.14 m", "84.3, INCH, 84.5 in, 2.14 m", "0.875, INCH, 0.875 in, 22.2 mm",
-        "12.54, FOOT, 12.5 ft, 3.82 m", "200, FOOT, 200 ft, 61 m", "1234, POUND, |1,230 lb|, 560 kg",
+        "12.54, FOOT, 12 ft 6.5 in, 3.82 m", "200, FOOT, 200 ft, 61 m", "1234, POUND, |1,230 lb|, 560 kg",
         "62, SHORT_TON, 62 tons, 56.2 t", "24.57, HORSEPOWER, 24.6 hp, 18.3 kW",
         "5.3, US_GALLON_PER_MINUTE, 5.3 gpm, 20.1 L/min", "1.76, US_GALLON_PER_HOUR, 1.76 gal/h, 6.66 L/h",
         "3, ACRE, 3 ac, 1.21 ha", "2000, SQUARE_FOOT, |2,000 ft\u00b2|, 186 m\u00b2", "45, MINUTE, 45 min, 45 min",
@@ -130,6 +130,26 @@ class QuantitiesTest {
         assertEquals("$540 \u2013 $900", US.show(price).replace('\u202f', ' ').replace('\u2009', ' '));
         Spread<Amount> same = Spread.of(UnitOfMeasure.POUND.of(1000.1), UnitOfMeasure.POUND.of(1000.2));
         assertEquals("1,000\u00a0lb", US.show(same));
+    }
+
+    /** Feet and inches as on a tape measure; common practice, no source. */
+    @ParameterizedTest(name = "{0} in is shown as [{1}]")
+    @CsvSource({
+        "116, 9 ft 8 in, 9 pies 8 pulg", "100, 8 ft 4 in, 8 pies 4 pulg", "120, 10 ft, 10 pies",
+        "119.9, 10 ft, 10 pies", "143.6, 11 ft 11.5 in, 11 pies 11.5 pulg", "99, 99 in, 99 pulg",
+        "359, 29 ft 11 in, 29 pies 11 pulg", "400, 33.3 ft, 33.3 pies"
+    })
+    void showsFeetWithInches(double inches, String english, String spanish) {
+        Quantities inSpanish = new Quantities(Locale.forLanguageTag("es-US"), false);
+        assertEquals(english, US.show(UnitOfMeasure.INCH.of(inches)).replace('\u00a0', ' '));
+        assertEquals(spanish, inSpanish.show(UnitOfMeasure.INCH.of(inches)).replace('\u00a0', ' '));
+    }
+
+    @Test
+    void showsARangeOfFeetWithInches() {
+        Spread<Amount> height = Spread.of(UnitOfMeasure.INCH.of(90), UnitOfMeasure.INCH.of(116));
+        assertEquals("7 ft 6 in \u2013 9 ft 8 in", US.show(height).replace('\u00a0', ' '));
+        assertEquals(height.high().si(), US.parseRange(US.show(height), Dimension.LENGTH).high().si(), 1e-9);
     }
 
     @Test

@@ -22,6 +22,9 @@ import java.util.Optional;
  * @param limits      the rules that decided
  * @param missing     why it is not known: {@code figures} the data sheet lacks, no {@code loader}, no {@code mower}, or
  *                    the shopper told no {@code load}; else null
+ * @param furtherBallast mass on the hitch, besides what is there, with which a loader uses all of its lift; null where
+ *                    it does already
+ * @param withBallast mass that it lifts then; likewise
  */
 public record FigureEntry(
         String what,
@@ -30,7 +33,9 @@ public record FigureEntry(
         Optional<BigDecimal> high,
         String unit,
         List<String> limits,
-        Optional<String> missing) {
+        Optional<String> missing,
+        Optional<BigDecimal> furtherBallast,
+        Optional<BigDecimal> withBallast) {
     static FigureEntry of(UnitFigure figure) {
         Optional<Spread<Amount>> amount = figure.amount();
         return new FigureEntry(
@@ -40,6 +45,8 @@ public record FigureEntry(
                 amount.map(Spread::high).map(Numbers::si),
                 amount.map(Spread::low).map(Amount::dimension).map(Dimension::symbol).orElse(""),
                 figure.limits().stream().map(Limit::id).toList(),
-                figure.missing().map(UnitFigure.Missing::id));
+                figure.missing().map(UnitFigure.Missing::id),
+                figure.fuller().map(UnitFigure.Fuller::weight).map(Numbers::si),
+                figure.fuller().map(UnitFigure.Fuller::lifts).map(Numbers::si));
     }
 }

@@ -8,8 +8,10 @@ import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.terms.JobId;
 import fencerow.terms.PriceRange;
+import fencerow.visit.Instead;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import fencerow.wording.InsteadWords;
 import fencerow.wording.Phrases;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -107,15 +109,13 @@ public record MatchDocument(
      * @param reason that, as a sentence
      */
     public record OtherWayEntry(String job, String way, BigDecimal low, BigDecimal high, String reason) {
-        private static OtherWayEntry of(Job job, Job.OtherWay way, PriceRange yearly, Phrases phrases) {
-            String reason = phrases.texts().get("other-way." + way.id(), Map.of(
-                    "low", phrases.money(yearly.low()), "high", phrases.money(yearly.high())));
+        private static OtherWayEntry of(Instead way, Phrases phrases) {
             return new OtherWayEntry(
-                    job.id().value(),
-                    way.id(),
-                    Numbers.dollars(yearly.low()),
-                    Numbers.dollars(yearly.high()),
-                    reason);
+                    way.job().id().value(),
+                    way.way().id(),
+                    Numbers.dollars(way.yearly().low()),
+                    Numbers.dollars(way.yearly().high()),
+                    new InsteadWords(phrases).way(way));
         }
     }
 
@@ -135,7 +135,7 @@ public record MatchDocument(
                         .toList(),
                 needs.budget().map(Numbers::dollars),
                 shown.stream()
-                        .map(match -> UnitEntry.of(match, ranking, phrases, showroom.figures(visit, match)))
+                        .map(match -> UnitEntry.of(match, ranking, showroom, visit, phrases))
                         .toList(),
                 ranking.matches().size(),
                 ranking.whatIf().changes().stream()
@@ -143,26 +143,20 @@ public record MatchDocument(
                         .toList(),
                 ranking.whatIf().budget().map(budget -> BudgetEntry.of(budget, phrases)),
                 ranking.whatIf().pair(PAIR_UNITS, () -> false).map(pair -> PairEntry.of(pair, phrases)),
-                otherWays(jobs, phrases),
+                showroom.elsewhere(jobs(needs)).stream().map(way -> OtherWayEntry.of(way, phrases)).toList(),
                 cautions(jobs, phrases));
     }
 
     /** The jobs asked for, and those the shopper will have done another way, in the order of the content. */
     private static List<Job> jobs(Showroom showroom, Needs needs) {
-        Set<JobId> wanted = new LinkedHashSet<>(needs.hired());
-        needs.requirements().stream().map(Requirement::why).forEach(why -> why.job().ifPresent(wanted::add));
+        Set<JobId> wanted = jobs(needs);
         return showroom.questionnaire().jobs().stream().filter(job -> wanted.contains(job.id())).toList();
     }
 
-    private static List<OtherWayEntry> otherWays(List<Job> jobs, Phrases phrases) {
-        List<OtherWayEntry> ways = new ArrayList<>();
-        for (Job job : jobs) {
-            for (Job.OtherWay way : Job.OtherWay.values()) {
-                Optional.ofNullable(job.yearly().get(way))
-                        .ifPresent(yearly -> ways.add(OtherWayEntry.of(job, way, yearly, phrases)));
-            }
-        }
-        return List.copyOf(ways);
+    private static Set<JobId> jobs(Needs needs) {
+        Set<JobId> wanted = new LinkedHashSet<>(needs.hired());
+        wanted.addAll(needs.jobs());
+        return wanted;
     }
 
     private static List<CautionEntry> cautions(List<Job> jobs, Phrases phrases) {

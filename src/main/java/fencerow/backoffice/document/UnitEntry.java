@@ -8,16 +8,23 @@ import fencerow.match.Plan;
 import fencerow.match.Ranking;
 import fencerow.match.Verify;
 import fencerow.needs.Requirement;
+import fencerow.stock.Catalogue;
 import fencerow.stock.Unit;
 import fencerow.terms.ItemId;
+import fencerow.terms.JobId;
 import fencerow.terms.Money;
+import fencerow.terms.Payment;
 import fencerow.terms.PriceRange;
-import fencerow.visit.UnitFigure;
+import fencerow.terms.StateId;
+import fencerow.visit.Showroom;
+import fencerow.visit.Visit;
+import fencerow.wording.InsteadWords;
 import fencerow.wording.Phrases;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * One unit held against the needs.
@@ -50,6 +57,7 @@ import java.util.OptionalInt;
  * @param beatenBy       id of a unit that suits at least as well for no more, and better or for less; null if none
  * @param concession     where nothing will do, or it is over the budget: the cheapest single thing to give up
  * @param figures        what it lifts, mows, needs behind and weighs on a trailer, equipped as its plan says
+ * @param instead        how its jobs can be done without it, paid ways of each job before another machine
  * @param reasons        what it comes to and why, one sentence each
  */
 public record UnitEntry(
@@ -80,6 +88,7 @@ public record UnitEntry(
         Optional<String> beatenBy,
         Optional<ConcessionEntry> concession,
         List<FigureEntry> figures,
+        List<InsteadEntry> instead,
         List<String> reasons) {
     /**
      * Dollars; sales tax is in none of them.
@@ -94,7 +103,8 @@ public record UnitEntry(
      * @param catchUpHigh likewise
      * @param planLow     the plan; null where there is none
      * @param planHigh    likewise
-     * @param readyLow    ready to work: out the door, catch-up and plan; null where there is no plan
+     * @param trade       what the seller allows for the shopper's own tractor
+     * @param readyLow    ready to work: out the door, catch-up and plan less trade; null where there is no plan
      * @param readyMid    half way between low and high
      * @param readyHigh   likewise
      * @param overBudget  by how much {@code readyMid} is over the budget; null where it is not, or there is none
@@ -110,6 +120,7 @@ public record UnitEntry(
             BigDecimal catchUpHigh,
             Optional<BigDecimal> planLow,
             Optional<BigDecimal> planHigh,
+            BigDecimal trade,
             Optional<BigDecimal> readyLow,
             Optional<BigDecimal> readyMid,
             Optional<BigDecimal> readyHigh,
@@ -118,7 +129,7 @@ public record UnitEntry(
             var asking = match.price().asking();
             PriceRange catchUp = match.price().catchUp();
             Optional<PriceRange> plan = match.findPlan().map(Plan::price);
-            Optional<PriceRange> ready = plan.map(any -> match.price().total());
+            Optional<Payment> ready = plan.map(any -> match.price().total());
             return new Price(
                     Numbers.dollars(asking.asking()),
                     asking.promo().map(Numbers::dollars),
@@ -130,32 +141,11 @@ public record UnitEntry(
                     Numbers.dollars(catchUp.high()),
                     plan.map(PriceRange::low).map(Numbers::dollars),
                     plan.map(PriceRange::high).map(Numbers::dollars),
-                    ready.map(PriceRange::low).map(Numbers::dollars),
-                    ready.map(PriceRange::middle).map(Numbers::dollars),
-                    ready.map(PriceRange::high).map(Numbers::dollars),
+                    Numbers.dollars(match.price().trade()),
+                    ready.map(Payment::low).map(Numbers::dollars),
+                    ready.map(Payment::middle).map(Numbers::dollars),
+                    ready.map(Payment::high).map(Numbers::dollars),
                     match.overBudget().map(Numbers::dollars));
-        }
-    }
-
-    /**
-     * One item of a plan.
-     *
-     * @param item    the add-on or attachment
-     * @param count   how many
-     * @param low     dollars for all of them; 0 where the shopper has it or it comes with the unit
-     * @param high    likewise
-     * @param stopgap whether it only makes do
-     */
-    public record PlanLine(String item, int count, BigDecimal low, BigDecimal high, boolean stopgap) {
-        private static List<PlanLine> of(Plan plan) {
-            return plan.lines().stream()
-                    .map(line -> new PlanLine(
-                            line.item().value(),
-                            line.count(),
-                            Numbers.dollars(line.price().low()),
-                            Numbers.dollars(line.price().high()),
-                            line.stopgap()))
-                    .toList();
         }
     }
 
@@ -171,6 +161,7 @@ public record UnitEntry(
      * @param wanted    how much is needed, where that is a number
      * @param available how much the unit has or can ever have, where that is a number
      * @param unit      of both: an SI symbol, empty for counts
+     * @param state     the working state it is short in; null where what is mounted makes no difference
      */
     public record BlockedItem(
             Optional<String> item,
@@ -178,7 +169,8 @@ public record UnitEntry(
             String rule,
             Optional<BigDecimal> wanted,
             Optional<BigDecimal> available,
-            String unit) {
+            String unit,
+            Optional<String> state) {
         private static BlockedItem of(Blocked blocked) {
             return new BlockedItem(
                     blocked.item().map(ItemId::value),
@@ -186,7 +178,8 @@ public record UnitEntry(
                     blocked.rule().id(),
                     blocked.wanted().map(Numbers::si),
                     blocked.available().map(Numbers::si),
-                    blocked.wanted().map(wanted -> wanted.dimension().symbol()).orElse(""));
+                    blocked.wanted().map(wanted -> wanted.dimension().symbol()).orElse(""),
+                    blocked.in().map(StateId::value));
         }
     }
 
@@ -231,7 +224,10 @@ public record UnitEntry(
     }
 
     /** The entry of a match. */
-    static UnitEntry of(Match match, Ranking ranking, Phrases phrases, List<UnitFigure> figures) {
+    static UnitEntry of(Match match, Ranking ranking, Showroom showroom, Visit visit, Phrases phrases) {
+        Catalogue catalogue = showroom.catalogue();
+        Set<JobId> asked = ranking.needs().jobs();
+        var words = new InsteadWords(phrases);
         Unit unit = match.unit();
         Optional<Finding.Feasible> can = Optional.of(match.finding())
                 .filter(Finding.Feasible.class::isInstance)
@@ -257,16 +253,19 @@ public record UnitEntry(
                 ids(match.score().planned()),
                 ids(match.score().unmet()),
                 Price.of(match),
-                can.map(Finding.Feasible::best).map(PlanLine::of).orElse(List.of()),
+                can.map(Finding.Feasible::best).map(plan -> PlanLine.of(plan, catalogue, asked)).orElse(List.of()),
                 can.map(Finding.Feasible::best).map(Plan::minutes).orElse(0),
-                can.flatMap(Finding.Feasible::withoutStopgap).map(PlanLine::of),
+                can.flatMap(Finding.Feasible::withoutStopgap).map(plan -> PlanLine.of(plan, catalogue, asked)),
                 cannot.map(Finding.Infeasible::why).orElse(List.of()).stream().map(BlockedItem::of).toList(),
                 ids(cannot.map(Finding.Infeasible::irreducible).orElse(List.of())),
                 match.verify().stream().map(Unchecked::of).toList(),
                 match.bracketed(),
                 ranking.beatenBy(match).map(other -> other.unit().id().value()),
                 ranking.whatIf().concession(match).map(concession -> ConcessionEntry.of(concession, phrases)),
-                figures.stream().map(FigureEntry::of).toList(),
+                showroom.figures(visit, match).stream().map(FigureEntry::of).toList(),
+                showroom.instead(visit, ranking, match).stream()
+                        .map(each -> InsteadEntry.of(each, words))
+                        .toList(),
                 UnitReasons.of(match, ranking, phrases));
     }
 

@@ -25,7 +25,8 @@ public final class UnitReasons {
         }
         reasons.addAll(words.speaksFor(match, ranking.needs()));
         if (match.finding() instanceof Finding.Infeasible infeasible && infeasible.irreducible().size() > 1) {
-            List<String> together = infeasible.irreducible().stream().map(phrases::requirement).toList();
+            List<String> together = infeasible.irreducible().stream().map(phrases::requirement)
+                    .map(phrases.labels()::inSentence).toList();
             reasons.add(phrases.texts().get("backoffice.not-together", Map.of("needs", phrases.series(together))));
         }
         reasons.addAll(words.speaksAgainst(match, ranking));

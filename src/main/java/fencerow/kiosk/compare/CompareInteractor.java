@@ -11,10 +11,12 @@ import fencerow.stock.Unit;
 import fencerow.terms.Feature;
 import fencerow.terms.Figure;
 import fencerow.terms.Money;
-import fencerow.terms.PriceRange;
+import fencerow.terms.Payment;
 import fencerow.terms.UnitId;
+import fencerow.visit.Instead;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import fencerow.wording.InsteadWords;
 import fencerow.wording.Phrases;
 import fencerow.wording.Standing;
 import fencerow.wording.Texts;
@@ -55,7 +57,7 @@ public final class CompareInteractor {
         Money longest = MatchWords.longest(matches);
         List<CompareModel.Group> all = List.of(
                 new CompareModel.Group(texts.get("kiosk.compare.money"), money(matches)),
-                new CompareModel.Group(texts.get("kiosk.compare.work"), work(matches, ranking)),
+                new CompareModel.Group(texts.get("kiosk.compare.work"), work(matches, ranking, visit)),
                 new CompareModel.Group(texts.get("kiosk.compare.machine"), machine(matches)),
                 new CompareModel.Group(texts.get("kiosk.compare.equipment"), equipment(matches)));
         List<CompareModel.Group> differing = all.stream()
@@ -74,15 +76,16 @@ public final class CompareInteractor {
     private List<CompareModel.Row> money(List<Match> matches) {
         return List.of(
                 amounts(READY, matches, match -> match.price().total()),
-                amounts("price.asking", matches, match -> PriceRange.exactly(match.price().asking().asking())),
-                amounts("price.freight", matches, match -> PriceRange.exactly(match.price().asking().freight())),
-                amounts("price.setup", matches, match -> PriceRange.exactly(match.price().asking().setup())),
-                amounts("price.fees", matches, match -> PriceRange.exactly(match.price().asking().fees())),
-                amounts("price.catch-up", matches, match -> match.price().catchUp()),
-                amounts(PLAN, matches, match -> match.price().plan()));
+                amounts("price.asking", matches, match -> Payment.exactly(match.price().asking().asking())),
+                amounts("price.freight", matches, match -> Payment.exactly(match.price().asking().freight())),
+                amounts("price.setup", matches, match -> Payment.exactly(match.price().asking().setup())),
+                amounts("price.fees", matches, match -> Payment.exactly(match.price().asking().fees())),
+                amounts("price.catch-up", matches, match -> Payment.of(match.price().catchUp())),
+                amounts(PLAN, matches, match -> Payment.of(match.price().plan())),
+                amounts("price.trade", matches, match -> Payment.exactly(Money.ZERO).less(match.price().trade())));
     }
 
-    private CompareModel.Row amounts(String key, List<Match> matches, Function<Match, PriceRange> amount) {
+    private CompareModel.Row amounts(String key, List<Match> matches, Function<Match, Payment> amount) {
         boolean ofPlan = key.equals(READY) || key.equals(PLAN);
         List<CompareModel.Cell> cells = matches.stream()
                 .map(match -> plain(ofPlan && !match.verdict().hasPlan()
@@ -107,7 +110,7 @@ public final class CompareInteractor {
                 Map.of("letter", order > 0 ? "B" : "A", "amount", phrases.money(more))));
     }
 
-    private List<CompareModel.Row> work(List<Match> matches, Ranking ranking) {
+    private List<CompareModel.Row> work(List<Match> matches, Ranking ranking, Visit visit) {
         List<CompareModel.Row> rows = new ArrayList<>();
         rows.add(row(texts.get("kiosk.compare.verdict"), matches, match -> plain(words.verdict(match))));
         rows.add(row(texts.get("kiosk.compare.score"), matches, match -> plain(phrases.score(match))));
@@ -117,7 +120,28 @@ public final class CompareInteractor {
         for (Requirement wish : ranking.needs().wishes()) {
             rows.add(row(phrases.requirement(wish), matches, match -> wish(wish, match.score())));
         }
+        rows.addAll(instead(matches, ranking, visit));
         return rows.stream().distinct().toList();
+    }
+
+    /** What owning takes on each, beside the first other way of each job. */
+    private List<CompareModel.Row> instead(List<Match> matches, Ranking ranking, Visit visit) {
+        var insteadWords = new InsteadWords(phrases);
+        List<List<Instead>> ways = matches.stream()
+                .map(match -> Instead.first(showroom.instead(visit, ranking, match)))
+                .toList();
+        List<CompareModel.Row> rows = new ArrayList<>();
+        for (int i = 0; !ways.isEmpty() && i < ways.get(0).size(); i++) {
+            int place = i;
+            Instead any = ways.get(0).get(i);
+            String name = texts.get("kiosk.compare.instead",
+                    Map.of("job", insteadWords.job(any), "way", insteadWords.way(any)));
+            rows.add(new CompareModel.Row(name, Optional.empty(), ways.stream()
+                    .map(all -> plain(insteadWords.owning(all.get(place))
+                            .orElseGet(() -> texts.get("kiosk.compare.no-plan"))))
+                    .toList()));
+        }
+        return rows;
     }
 
     private CompareModel.Cell wish(Requirement wish, Score score) {

@@ -106,6 +106,7 @@ final class FindInteractor {
         intent.equipment().forEach(any -> parts.add(any.stream()
                 .sorted()
                 .map(labels::feature)
+                .map(labels::inSentence)
                 .collect(Collectors.joining(" / "))));
         intent.atLeast().ifPresent(low -> parts.add(say("at-least", Map.of("amount", phrases.money(low)))));
         intent.atMost().ifPresent(high -> parts.add(say("at-most", Map.of("amount", phrases.money(high)))));

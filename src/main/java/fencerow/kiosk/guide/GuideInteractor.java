@@ -101,6 +101,6 @@ final class GuideInteractor {
     /** The visit as it was when they began, but for the pins and what was told since. */
     static Visit asItWas(Visit now, Visit before) {
         return new Visit(before.answers(), now.beliefs(), now.pinned(), before.setAside(), now.leftOut(),
-                now.secondQuote());
+                now.secondQuote(), now.tradeOffer());
     }
 }

@@ -119,6 +119,11 @@ public final class MatchParts {
         return box;
     }
 
+    /** Asks what is offered here for the shopper's own tractor; shows it where it was told. */
+    public Touch tradeIn() {
+        return TradeSheet.button(frame);
+    }
+
     /** The wishes, each on a line. */
     public Node wishes(Asked asked) {
         VBox box = Boxes.tight();

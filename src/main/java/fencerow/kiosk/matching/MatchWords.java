@@ -3,14 +3,15 @@ package fencerow.kiosk.matching;
 import fencerow.kiosk.kit.Sign;
 import fencerow.match.Match;
 import fencerow.match.Ranking;
-import fencerow.needs.Job;
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.stock.Unit;
 import fencerow.terms.Money;
 import fencerow.terms.PriceRange;
+import fencerow.visit.Instead;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import fencerow.wording.InsteadWords;
 import fencerow.wording.Phrases;
 import fencerow.wording.Reasons;
 import fencerow.wording.Standing;
@@ -67,9 +68,10 @@ public final class MatchWords {
 
     private UnitCard card(Match match, Ranking ranking, Visit visit, Money longest, Room room) {
         PriceRange further = match.price().plan().plus(match.price().catchUp());
-        Money asked = match.price().asking().outTheDoor();
+        Money afterTrade = match.price().asking().outTheDoor().minus(match.price().trade());
+        Money asked = afterTrade.cents() > 0 ? afterTrade : Money.ZERO;
         return new UnitCard(match.unit().id(), match.verdict(), verdict(match), title(match.unit(), visit),
-                where(match.unit(), visit), price(match), priceParts(match, further),
+                where(match.unit(), visit), price(match), afterTrade(match, priceParts(match, further)),
                 new UnitCard.Bar(asked, further, longest), phrases.score(match),
                 first(reasons.speaksFor(match, ranking.needs()), room.speaksFor()),
                 first(against(match, ranking, visit), room.speaksAgainst()),
@@ -96,6 +98,10 @@ public final class MatchWords {
     /** Ready to work, or as it stands where it cannot be made ready. */
     public String price(Match match) {
         return phrases.range(match.price().total());
+    }
+
+    private String afterTrade(Match match, String parts) {
+        return match.price().trade().cents() == 0 ? parts : texts.get("kiosk.results.traded", Map.of("parts", parts));
     }
 
     private String priceParts(Match match, PriceRange further) {
@@ -134,13 +140,28 @@ public final class MatchWords {
     /** What the visit asks for, and what the ranking says would change the answer. */
     public Asked asked(Visit visit, Ranking ranking) {
         Needs all = showroom.questionnaire().needs(visit.answers());
+        Needs now = showroom.needs(visit);
+        List<Instead> ways = Instead.first(showroom.elsewhere(all.jobs()));
         List<Asked.Must> musts = all.musts().stream()
-                .map(must -> new Asked.Must(must.id(), must(must), instead(must),
-                        !visit.setAside().contains(must.id())))
+                .filter(must -> now.requirements().contains(must) || visit.setAside().contains(must.id()))
+                .map(must -> must(must, ways, !visit.setAside().contains(must.id())))
+                .toList();
+        var words = new InsteadWords(phrases);
+        List<Asked.Elsewhere> elsewhere = Instead.first(showroom.elsewhere(all.hired())).stream()
+                .map(each -> new Asked.Elsewhere(words.job(each), words.chosen(each)))
                 .toList();
         List<String> wishes = all.wishes().stream().map(phrases::requirement).distinct().toList();
-        return new Asked(musts, wishes, all.budget().map(phrases::money), changes(ranking),
+        return new Asked(musts, elsewhere, wishes, all.budget().map(phrases::money), changes(ranking),
                 ranking.whatIf().budget().map(phrases::change));
+    }
+
+    private Asked.Must must(Requirement must, List<Instead> ways, boolean counts) {
+        var words = new InsteadWords(phrases);
+        Optional<String> instead = ways.stream()
+                .filter(way -> must.why().job().equals(Optional.of(way.job().id())))
+                .findFirst()
+                .map(way -> counts ? words.way(way) : words.chosen(way));
+        return new Asked.Must(must.id(), must(must), instead, counts);
     }
 
     /** A must-have as a label. */
@@ -148,19 +169,6 @@ public final class MatchWords {
         return must.why().job()
                 .map(job -> texts.get("job." + job + ".name"))
                 .orElseGet(() -> phrases.requirement(must));
-    }
-
-    private Optional<String> instead(Requirement must) {
-        return must.why().job()
-                .flatMap(id -> showroom.questionnaire().jobs().stream()
-                        .filter(job -> job.id().equals(id))
-                        .findFirst())
-                .flatMap(job -> job.yearly().entrySet().stream()
-                        .min(Map.Entry.<Job.OtherWay, PriceRange>comparingByValue(
-                                        Comparator.comparing(PriceRange::middle))
-                                .thenComparing(Map.Entry.comparingByKey())))
-                .map(way -> texts.get("other-way." + way.getKey().id(), Map.of(
-                        "low", phrases.money(way.getValue().low()), "high", phrases.money(way.getValue().high()))));
     }
 
     private List<Asked.Change> changes(Ranking ranking) {

@@ -2,13 +2,15 @@ package fencerow.kiosk.quote;
 
 import fencerow.stock.AskingPrice;
 import fencerow.terms.Money;
+import java.util.Optional;
 
 /** A line of what a seller asks. */
 enum PriceLine {
     ASKING("asking"),
     FREIGHT("freight"),
     SETUP("setup"),
-    FEES("fees");
+    FEES("fees"),
+    TRADE("trade");
 
     private final String id;
 
@@ -27,6 +29,7 @@ enum PriceLine {
             case FREIGHT -> price.freight();
             case SETUP -> price.setup();
             case FEES -> price.fees();
+            case TRADE -> price.trade().orElse(Money.ZERO);
         };
     }
 
@@ -37,6 +40,7 @@ enum PriceLine {
                 price.promo(),
                 this == FREIGHT ? amount : price.freight(),
                 this == SETUP ? amount : price.setup(),
-                this == FEES ? amount : price.fees());
+                this == FEES ? amount : price.fees(),
+                this == TRADE ? Optional.of(amount) : price.trade());
     }
 }

@@ -3,6 +3,8 @@ package fencerow.kiosk.quote;
 import fencerow.kiosk.compare.CompareInteractor;
 import fencerow.kiosk.compare.CompareModel;
 import fencerow.kiosk.frame.Outlook;
+import fencerow.kiosk.matching.Dollars;
+import fencerow.match.Difference;
 import fencerow.match.Match;
 import fencerow.stock.Catalogue;
 import fencerow.stock.Condition;
@@ -13,11 +15,12 @@ import fencerow.terms.FeatureId;
 import fencerow.terms.Figure;
 import fencerow.terms.MachineClass;
 import fencerow.terms.Money;
-import fencerow.terms.PriceRange;
+import fencerow.terms.Payment;
 import fencerow.terms.UnitId;
 import fencerow.visit.SecondQuote;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
+import fencerow.wording.Bill;
 import fencerow.wording.Phrases;
 import fencerow.wording.Reasons;
 import fencerow.wording.Texts;
@@ -35,7 +38,6 @@ final class QuoteInteractor {
     private static final List<Integer> COMMON_HOURS = List.of(50, 250, 500, 1000);
     private static final List<Integer> HOUR_STEPS = List.of(-100, -10, 10, 100);
     private static final int MOST_HOURS = 20_000;
-    private static final long MOST_DOLLARS = 999_999;
     private static final int MOST_AGAINST = 4;
 
     private final Showroom showroom;
@@ -115,7 +117,10 @@ final class QuoteInteractor {
                 .map(line -> new QuoteModel.Field(line, texts.get("price." + line.id()),
                         amount(line.in(quote.price())), line == typing))
                 .toList();
-        return new QuoteModel.Price(fields, phrases.money(quote.price().outTheDoor()));
+        Money out = quote.price().outTheDoor();
+        return new QuoteModel.Price(fields, phrases.money(out), quote.price().trade()
+                .filter(trade -> trade.cents() > 0)
+                .map(trade -> phrases.money(out.minus(trade))));
     }
 
     private String amount(Money money) {
@@ -123,15 +128,15 @@ final class QuoteInteractor {
     }
 
     SecondQuote typed(SecondQuote quote, PriceLine line, String digits) {
-        long now = line.in(quote.price()).cents() / 100;
-        String all = now == 0 ? digits : now + digits;
-        long next = Long.parseLong(all);
-        return next > MOST_DOLLARS ? quote : quote.withPrice(line.changed(quote.price(), Money.ofDollars(next)));
+        return changed(quote, line, Dollars.typed(line.in(quote.price()), digits));
     }
 
     SecondQuote takenAway(SecondQuote quote, PriceLine line) {
-        long now = line.in(quote.price()).cents() / 100;
-        return quote.withPrice(line.changed(quote.price(), Money.ofDollars(now / 10)));
+        return changed(quote, line, Dollars.takenAway(line.in(quote.price())));
+    }
+
+    private static SecondQuote changed(SecondQuote quote, PriceLine line, Money amount) {
+        return quote.withPrice(line.changed(quote.price(), amount));
     }
 
     /** Core features and those that this shopper's work touches, in walk-around order. */
@@ -156,7 +161,34 @@ final class QuoteInteractor {
                 .orElse(List.of());
         return new QuoteModel.Beside(told.map(match -> summary(match, best)).orElse(""),
                 against.subList(0, Math.min(MOST_AGAINST, against.size())),
-                List.of(texts.get("kiosk.quote.usual"), texts.get("kiosk.quote.unknown")), units);
+                List.of(texts.get("kiosk.quote.usual"), texts.get("kiosk.quote.unknown")),
+                difference(told, best), units);
+    }
+
+    /** Why the told one costs more or less than the best here; empty where one of them has no plan. */
+    private Optional<QuoteModel.Difference> difference(Optional<Match> told, Optional<Match> best) {
+        return told.flatMap(one -> best.flatMap(other -> Difference.of(one, other)))
+                .filter(found -> !found.lines().isEmpty())
+                .map(found -> new QuoteModel.Difference(
+                        found.lines().stream().map(this::line).toList(), moreOrLess(found.more())));
+    }
+
+    private Bill.Line line(Difference.Line line) {
+        String what = line.item()
+                .map(phrases.labels()::item)
+                .orElseGet(() -> texts.get(line.kind() == Difference.Kind.TRADE
+                        ? "kiosk.quote.trade"
+                        : "price." + line.kind().id()));
+        return new Bill.Line(what, moreOrLess(line.more()));
+    }
+
+    private String moreOrLess(Money more) {
+        String key = more.cents() > 0 ? "more" : more.cents() < 0 ? "less" : "same";
+        return texts.get("kiosk.quote." + key, Map.of("amount", phrases.money(size(more))));
+    }
+
+    private static Money size(Money amount) {
+        return new Money(Math.abs(amount.cents()));
     }
 
     private static boolean isTold(Match match) {
@@ -168,15 +200,14 @@ final class QuoteInteractor {
             return texts.get("kiosk.quote.not-ready", Map.of(
                     "verdict", texts.get("verdict." + told.verdict().id() + ".name"), "score", phrases.score(told)));
         }
-        PriceRange price = told.price().total();
+        Payment price = told.price().total();
         Optional<Match> other = best.filter(match -> match.verdict().hasPlan());
         if (other.isEmpty()) {
             return texts.get("kiosk.quote.alone", Map.of("price", phrases.range(price)));
         }
-        Money more = price.middle().minus(other.get().price().middle());
+        Money more = Difference.of(told, other.get()).map(Difference::more).orElse(Money.ZERO);
         String key = more.cents() > 0 ? "dearer" : more.cents() < 0 ? "cheaper" : "alike";
-        Money amount = more.cents() < 0 ? new Money(-more.cents()) : more;
         return texts.get("kiosk.quote." + key,
-                Map.of("price", phrases.range(price), "amount", phrases.money(amount)));
+                Map.of("price", phrases.range(price), "amount", phrases.money(size(more))));
     }
 }

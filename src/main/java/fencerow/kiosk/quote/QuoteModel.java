@@ -2,6 +2,7 @@ package fencerow.kiosk.quote;
 
 import fencerow.kiosk.compare.CompareModel;
 import fencerow.terms.FeatureId;
+import fencerow.wording.Bill;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,8 +36,13 @@ sealed interface QuoteModel {
     /** A change by so much, in words. */
     record Change(int by, String words) {}
 
-    /** What the seller asks, line by line; one of them is being typed. */
-    record Price(List<Field> fields, String sum) implements QuoteModel {
+    /**
+     * What the seller asks, line by line; one of them is being typed.
+     *
+     * @param sum       out the door
+     * @param afterTrade what is left to pay of it, where they allow for a trade-in
+     */
+    record Price(List<Field> fields, String sum, Optional<String> afterTrade) implements QuoteModel {
         /** Copies the lists. */
         public Price {
             fields = List.copyOf(fields);
@@ -63,13 +69,27 @@ sealed interface QuoteModel {
      * @param summary what it comes to
      * @param against why it cannot be made ready, where it cannot
      * @param notes   what to keep in mind
+     * @param difference where the difference comes from; empty where there is none to tell
      * @param units   the two, the told one first; it alone where there is no other
      */
-    record Beside(String summary, List<String> against, List<String> notes, CompareModel units) implements QuoteModel {
+    record Beside(
+            String summary,
+            List<String> against,
+            List<String> notes,
+            Optional<Difference> difference,
+            CompareModel units) implements QuoteModel {
         /** Copies the lists. */
         public Beside {
             against = List.copyOf(against);
             notes = List.copyOf(notes);
+        }
+    }
+
+    /** Lines that add up to the sum: what the told one costs more or less for each. */
+    record Difference(List<Bill.Line> lines, String sum) {
+        /** Copies the lines. */
+        public Difference {
+            lines = List.copyOf(lines);
         }
     }
 }

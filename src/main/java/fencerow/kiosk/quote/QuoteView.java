@@ -38,6 +38,8 @@ final class QuoteView {
     private static final double FIELDS_EMS = 22;
     private static final double KEYPAD_EMS = 18;
     private static final double SEEN_EMS = 20;
+    private static final double DIFFERENCE_EMS = 24;
+    private static final double NOTES_EMS = 18;
 
     private final Frame frame;
     private final QuoteTouches touches;
@@ -65,8 +67,9 @@ final class QuoteView {
     void show(QuoteModel.Price model) {
         VBox fields = Boxes.stack();
         model.fields().forEach(field -> fields.getChildren().add(field(field)));
-        fields.getChildren().add(new Ledger(frame.scale()).sum(frame.say("quote.out-the-door"), model.sum())
-                .note(frame.say("quote.price-note")));
+        Ledger ledger = new Ledger(frame.scale()).sum(frame.say("quote.out-the-door"), model.sum());
+        model.afterTrade().ifPresent(left -> ledger.sum(frame.say("quote.after-trade"), left));
+        fields.getChildren().add(ledger.note(frame.say("quote.price-note")));
         Keypad keypad = new Keypad(
                 frame.scale(), frame.say("quote.take-away"), touches::digits, touches::takeAway);
         page.show(step(1, "price", new Split(frame.scale(), fields, FIELDS_EMS, keypad, KEYPAD_EMS)));
@@ -84,11 +87,22 @@ final class QuoteView {
         model.against().forEach(each -> summary.getChildren().add(new Remark(Sign.Kind.NEVER, each)));
         VBox notes = Boxes.tight();
         model.notes().forEach(note -> notes.getChildren().add(Words.small(note)));
-        page.show(Boxes.loose(summary, notes, new CompareView(frame).of(model.units(), touches::open)));
+        Node explained = model.difference()
+                .map(each -> (Node) new Split(
+                        frame.scale(), difference(each), DIFFERENCE_EMS, notes, NOTES_EMS))
+                .orElse(notes);
+        page.show(Boxes.loose(summary, explained, new CompareView(frame).of(model.units(), touches::open)));
         page.showFoot(frame.scale(),
                 List.of(Buttons.secondary(Icon.UNDO, frame.say("quote.again"), touches::again),
                         Buttons.secondary(Icon.CLOSE, frame.say("quote.forget"), touches::forget)),
                 List.of(Buttons.primary(Icon.LIST, frame.say("results.list"), touches::list)));
+    }
+
+    private Node difference(QuoteModel.Difference difference) {
+        Ledger ledger = new Ledger(frame.scale());
+        difference.lines().forEach(line -> ledger.line(line.what(), line.amount()));
+        ledger.sum(frame.say("quote.in-all"), difference.sum());
+        return Boxes.card(Words.heading(frame.say("quote.difference")), ledger.note(frame.say("quote.middles")));
     }
 
     void showWorking() {

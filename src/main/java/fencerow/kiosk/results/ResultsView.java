@@ -112,12 +112,19 @@ final class ResultsView {
                     Boxes.tight(Words.heading(frame.say("results.musts")), Words.small(frame.say("results.musts-how"))),
                     parts.musts(asked, touches::toggle)));
         }
+        if (!asked.elsewhere().isEmpty()) {
+            VBox box = Boxes.stack(Words.heading(frame.say("results.elsewhere-done")));
+            asked.elsewhere().forEach(each ->
+                    box.getChildren().add(Boxes.tight(Words.body(each.job()), Words.small(each.way()))));
+            side.getChildren().add(box);
+        }
         if (!asked.wishes().isEmpty()) {
             side.getChildren().add(Boxes.stack(Words.heading(frame.say("results.wishes")), parts.wishes(asked)));
         }
         Optional<String> budget = asked.budget();
         budget.ifPresent(amount -> side.getChildren().add(
                 Boxes.tight(Words.heading(frame.say("results.budget")), Words.body(amount))));
+        side.getChildren().add(parts.tradeIn());
         asked.money().ifPresent(more -> side.getChildren().add(Words.body(more)));
         return side;
     }

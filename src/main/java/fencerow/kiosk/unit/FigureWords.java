@@ -29,6 +29,9 @@ final class FigureWords {
             return figure.missing().map(why -> texts.get("work.unit.no-" + why.id()))
                     .orElseGet(() -> texts.get("work.unknown"));
         }
+        if (figure.kind() == UnitFigure.Kind.LIFTS && figure.amount().get().high().si() == 0) {
+            return texts.get("work.unit.nothing-yet");
+        }
         String amount = words.amount(figure.amount().get());
         return figure.kind() == UnitFigure.Kind.MOWS
                 ? texts.get("work.unit.an-hour", Map.of("amount", amount))
@@ -40,9 +43,18 @@ final class FigureWords {
         List<String> notes = new ArrayList<>(figure.limits().stream().map(words::limit).toList());
         Optional.ofNullable(figure.given().numbers().get("hitch-ballast")).ifPresent(weight ->
                 notes.add(texts.get("work.unit.with-ballast", Map.of("amount", words.amount(weight)))));
+        figure.fuller().map(this::fuller).ifPresent(notes::add);
         figure.rating().ifPresent(rating ->
                 figure.amount().ifPresent(amount -> notes.add(against(rating, amount.high()))));
         return notes;
+    }
+
+    private String fuller(UnitFigure.Fuller fuller) {
+        return fuller.held()
+                ? texts.get("work.unit.fuller", Map.of(
+                        "weight", words.quantities().show(fuller.weight()),
+                        "amount", words.quantities().show(fuller.lifts())))
+                : texts.get("work.unit.never-full");
     }
 
     private String against(Amount rating, Amount most) {

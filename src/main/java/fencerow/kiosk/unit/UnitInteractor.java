@@ -19,6 +19,7 @@ import fencerow.terms.UnitId;
 import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import fencerow.wording.Bill;
+import fencerow.wording.InsteadWords;
 import fencerow.wording.Phrases;
 import fencerow.wording.SizingWords;
 import fencerow.wording.Standing;
@@ -67,7 +68,8 @@ final class UnitInteractor {
         Visit visit = outlook.visit();
         return new UnitModel(words.wholeCard(match, ranking, visit),
                 texts.get("verdict." + match.verdict().id() + ".says"), Bill.of(match, phrases), notes(match),
-                match.findPlan().map(plan -> plan(plan, match)), causes(match, ranking), drawing.of(match.unit()),
+                match.findPlan().map(plan -> plan(plan, match)), causes(match, ranking),
+                new InsteadWords(phrases).first(showroom.instead(visit, ranking, match)), drawing.of(match.unit()),
                 figures(match), sums(visit, match),
                 stops(match, outlook), cautions(ranking));
     }

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param notes    about the price
  * @param plan     how it is made ready, where it can be
  * @param causes   why it cannot, where it cannot
+ * @param instead  how jobs can be done without it, by job
  * @param drawing  the drawn tractor with what is on this one; empty where none is shipped
  * @param figures  its data sheet
  * @param sums     what calculations say of it
@@ -33,6 +34,7 @@ record UnitModel(
         List<String> notes,
         Optional<PlanPart> plan,
         List<String> causes,
+        List<Bill.Line> instead,
         Optional<Drawn> drawing,
         List<Bill.Line> figures,
         List<SumLine> sums,
@@ -41,6 +43,7 @@ record UnitModel(
     UnitModel {
         notes = List.copyOf(notes);
         causes = List.copyOf(causes);
+        instead = List.copyOf(instead);
         figures = List.copyOf(figures);
         sums = List.copyOf(sums);
         stops = List.copyOf(stops);

@@ -109,7 +109,18 @@ final class UnitView {
             main.getChildren().add(sums(model.sums()));
         }
         model.plan().ifPresent(plan -> main.getChildren().add(section("unit.plan", plan(plan))));
+        if (!model.instead().isEmpty()) {
+            main.getChildren().add(instead(model.instead()));
+        }
         return main;
+    }
+
+    private Node instead(List<Bill.Line> instead) {
+        VBox box = section("unit.instead", instead.stream()
+                .map(each -> Boxes.tight(Words.of("line-title", each.what()), Words.small(each.amount())))
+                .toList());
+        box.getChildren().add(Words.small(frame.say("unit.instead-note")));
+        return box;
     }
 
     private Node sums(List<UnitModel.SumLine> sums) {
@@ -158,7 +169,7 @@ final class UnitView {
             figures.line(line.what(), line.amount());
         }
         return Boxes.stack(
-                Boxes.card(Words.heading(frame.say("unit.price")), bill),
+                Boxes.card(Words.heading(frame.say("unit.price")), bill, parts.tradeIn()),
                 Boxes.card(Words.heading(frame.say("unit.figures")), figures));
     }
 

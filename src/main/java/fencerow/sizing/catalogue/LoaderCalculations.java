@@ -12,6 +12,7 @@ import fencerow.sizing.UsualLoad;
 import fencerow.sizing.FrontLoadLimit;
 import fencerow.sizing.LiftAtDistance;
 import fencerow.sizing.LoaderPayload;
+import fencerow.sizing.RearBallast;
 import fencerow.sizing.Source;
 import fencerow.sizing.Warning;
 import fencerow.terms.Dimension;
@@ -67,6 +68,7 @@ final class LoaderCalculations {
     private static final Output HALF_TIPPING = new Output("half-tipping", Dimension.MASS);
     private static final Output REAR_SHARE = new Output("keeping-rear-share", Dimension.MASS);
     private static final Output USABLE = new Output("usable", Dimension.MASS);
+    private static final Output FURTHER_BALLAST = new Output("further-ballast", Dimension.MASS);
 
     private LoaderCalculations() {}
 
@@ -80,7 +82,7 @@ final class LoaderCalculations {
                 .asks(PINS, RATED, RATED_DISTANCE, REACH, CENTER, COUPLER, COUPLER_OFFSET, TOOL, TOOL_CENTER)
                 .asks(FRONT_AXLE, REAR_AXLE, WHEELBASE, PINS_AHEAD, LOADER, LOADER_AHEAD, HITCH_BALLAST, BEHIND)
                 .asks(WHEEL_BALLAST)
-                .gives(HYDRAULIC, HALF_TIPPING, REAR_SHARE, USABLE)
+                .gives(HYDRAULIC, HALF_TIPPING, REAR_SHARE, USABLE, FURTHER_BALLAST)
                 .gives(Arrays.stream(UsualLoad.values()).map(LoaderCalculations::margin).toArray(Output[]::new))
                 .from(Source.EARTH_MOVING_HANDBOOK, Source.IMPLEMENT_MANUALS)
                 .by(LoaderCalculations::payload));
@@ -119,6 +121,10 @@ final class LoaderCalculations {
         out.put(REAR_SHARE, payload.rearShare());
         out.put(USABLE, payload.usable());
         out.limit(payload.limit());
+        out.put(FURTHER_BALLAST, RearBallast.toLift(carrying(in), TractorParameters.axles(in).total(),
+                payload.hydraulic(), new Length(in.get(PINS_AHEAD).si() + center.si()), in.get(BEHIND)));
+        out.warnIf(payload.usable().si() == 0 && payload.hydraulic().si() > 0,
+                Warning.Kind.NO_WEIGHT_BEHIND, HITCH_BALLAST.id());
         out.warnIf(lift.isExtrapolated(center), Warning.Kind.EXTRAPOLATED_LIFT, CENTER.id());
         for (UsualLoad load : UsualLoad.values()) {
             Length itsCenter = center(in, load.center());
@@ -133,11 +139,23 @@ final class LoaderCalculations {
     }
 
     private static LoaderPayload at(Point in, LiftAtDistance lift, Length center) {
-        Axles bare = TractorParameters.axles(in);
-        Axles equipped = bare.withAhead(in.get(LOADER), in.get(LOADER_AHEAD))
+        return LoaderPayload.of(lift, equipped(in), TractorParameters.axles(in).total(), in.get(PINS_AHEAD), center,
+                carried(in));
+    }
+
+    private static Axles equipped(Point in) {
+        return TractorParameters.axles(in)
+                .withAhead(in.get(LOADER), in.get(LOADER_AHEAD))
                 .withBehind(in.get(HITCH_BALLAST), in.get(BEHIND))
                 .withBehind(in.get(WHEEL_BALLAST), new Length(0));
-        return LoaderPayload.of(lift, equipped, bare.total(), in.get(PINS_AHEAD), center, carried(in));
+    }
+
+    private static Axles carrying(Point in) {
+        Axles axles = equipped(in);
+        for (Carried each : carried(in)) {
+            axles = axles.withAhead(each.mass(), new Length(in.get(PINS_AHEAD).si() + each.center().si()));
+        }
+        return axles;
     }
 
     private static LiftAtDistance rating(Point in, Outcome out) {

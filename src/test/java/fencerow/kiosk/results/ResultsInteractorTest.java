@@ -15,6 +15,7 @@ import fencerow.needs.Answers;
 import fencerow.needs.Completion;
 import fencerow.terms.Amount;
 import fencerow.terms.Dimension;
+import fencerow.terms.Money;
 import fencerow.terms.OptionId;
 import fencerow.terms.QuestionId;
 import fencerow.visit.Showroom;
@@ -44,7 +45,8 @@ class ResultsInteractorTest {
     }
 
     private static Visit answered(Answers answers) {
-        return new Visit(answers, Visit.NEW.beliefs(), List.of(), Set.of(), Set.of(), Optional.empty());
+        return new Visit(answers, Visit.NEW.beliefs(), List.of(), Set.of(), Set.of(), Optional.empty(),
+                Money.ZERO);
     }
 
     private static Visit snow() {
