@@ -59,8 +59,8 @@ final class TestDesktop implements AutoCloseable {
 
     /** Starts a program on it; what it says on standard error goes into a file beside the others. */
     Process run(String... command) throws IOException {
-        ProcessBuilder builder = new ProcessBuilder(command)
-                .redirectError(folder.resolve(Path.of(command[0]).getFileName() + "-" + started.size() + ".log").toFile());
+        Path log = folder.resolve(Path.of(command[0]).getFileName() + "-" + started.size() + ".log");
+        ProcessBuilder builder = new ProcessBuilder(command).redirectError(log.toFile());
         builder.environment().putAll(Map.of("DISPLAY", display, "HOME", folder.toString()));
         builder.environment().remove("WAYLAND_DISPLAY");
         Process process = builder.start();

@@ -29,7 +29,7 @@ import javafx.stage.Window;
  * Each line on standard input it answers with one of its own: the window, then what can be touched and where.
  */
 final class WatchedKiosk {
-    /** What the stray window is filled with, as 24 bits of red, green and blue; nothing of the kiosk has this colour. */
+    /** What the stray window is filled with, in 24 bits of red, green and blue; nothing of the kiosk looks like it. */
     static final int STRAY = 0xff00ff;
 
     /** What each answer begins with. */

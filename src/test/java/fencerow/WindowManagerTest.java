@@ -47,8 +47,8 @@ class WindowManagerTest {
     /** A process and what it says of its screen. */
     private record Watched(Process process, BufferedReader answers, OutputStream questions) {
         static Watched of(Process process) {
-            return new Watched(process, new BufferedReader(
-                    new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8)), process.getOutputStream());
+            var answers = new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8);
+            return new Watched(process, new BufferedReader(answers), process.getOutputStream());
         }
 
         /** The window, then what can be touched. */

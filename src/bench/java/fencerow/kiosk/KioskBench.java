@@ -121,8 +121,8 @@ public final class KioskBench {
         double p95 = p95(values);
         double highest = values[values.length - 1];
         boolean kept = p95 <= target && !(highest > most);
-        say("%-28s median %6.1f  p95 %6.1f (at most %.0f)  highest %6.1f%s  of %d  %s; work median %.1f p95 %.1f highest %.1f",
-                what,
+        say("%-28s median %6.1f  p95 %6.1f (at most %.0f)  highest %6.1f%s  of %d  %s; "
+                        + "work median %.1f p95 %.1f highest %.1f", what,
                 values[values.length / 2], p95, target, highest,
                 Double.isNaN(most) ? "" : String.format(Locale.ROOT, " (at most %.0f)", most), values.length,
                 kept ? "kept" : "MISSED", works[works.length / 2], p95(works), works[works.length - 1]);

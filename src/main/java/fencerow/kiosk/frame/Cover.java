@@ -42,8 +42,8 @@ final class Cover {
     }
 
     /**
-     * What a window manager's keys or another window took is taken back, and a screen that was turned, replaced, plugged
-     * in or set otherwise is covered anew; to be called now and then.
+     * What a window manager's keys or another window took is taken back, and a screen that was turned, replaced,
+     * plugged in or set otherwise is covered anew; to be called now and then.
      */
     void keep() {
         if (covered.equals(Rectangle2D.EMPTY)) {

@@ -6,7 +6,7 @@ import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.layout.Pane;
 
-/** The place of a unit's photograph on a card. It has its size before the photograph is there, so that nothing moves. */
+/** The place of a unit's photograph on a card: it has its size before that is there, so that nothing moves. */
 final class PhotographPane extends Pane {
     private static final double WIDTH_EMS = 8;
     private static final double HEIGHT_EMS = 5;

@@ -28,8 +28,9 @@ import javafx.scene.layout.VBox;
 
 /**
  * Draws one calculation. The answer with its cautions stays in sight while the numbers are stepped: beside them on a
- * wide screen, above them on a high one. With larger words there is no room for both, and all is one column: the numbers, then the
- * answer with its cautions, or with the largest words, when the numbers alone fill a screen, the answer first.
+ * wide screen, above them on a high one. With larger words there is no room for both, and all is one column: the
+ * numbers, then the answer with its cautions; or, with the largest, when the numbers alone fill a screen, the answer
+ * first.
  */
 final class SheetView {
     private static final double ROOM_BESIDE = 60;
