@@ -58,6 +58,7 @@ public final class Photographs {
     }
 
     private void show(UnitId unit, Photograph photograph) {
-        places.get(unit).show(photograph, frame.say("unit.photograph"));
+        Optional.ofNullable(places.get(unit))
+                .ifPresent(place -> place.show(photograph, frame.say("unit.photograph")));
     }
 }
