@@ -51,6 +51,11 @@ final class PictureFiles implements UnitPictures {
     }
 
     @Override
+    public boolean has(UnitId unit) {
+        return byUnit.containsKey(unit);
+    }
+
+    @Override
     public Optional<byte[]> find(UnitId unit) {
         return Optional.ofNullable(byUnit.get(unit))
                 .map(this::read)

@@ -10,7 +10,6 @@ import fencerow.desk.Settings.PaperSettings;
 import fencerow.desk.StockDesk;
 import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Premises;
-import fencerow.kiosk.frame.UnitPictures;
 import fencerow.printing.PrintOutcome;
 import fencerow.wording.PseudoLocale;
 import java.nio.file.Path;
@@ -71,7 +70,7 @@ public final class Rooms {
                     content.version(), List.of(), new ScriptedCounts(), Optional.of(new ScriptedComeBack()),
                     Optional.of(new StockDesk(MemoryBook.demo(content), content.units().form(),
                             Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC))),
-                    UnitPictures.NONE);
+                    new ScriptedPictures());
         }
         throw new AssertionError("the shipped content has mistakes: " + reading);
     }

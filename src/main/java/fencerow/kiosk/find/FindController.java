@@ -39,7 +39,8 @@ public final class FindController implements Screen {
         this.frame = frame;
         this.model = new FindModel(place.query());
         this.interactor =
-                new FindInteractor(frame.premises().showroom(), frame.phrases(), frame.premises().search());
+                new FindInteractor(frame.library(), frame.premises().showroom(), frame.phrases(),
+                        frame.premises().search());
         this.narrowed = new Narrowed(place.kind(), place.only());
         this.view = new FindView(model, frame, place.scroll(), new Touches());
         view.node().addEventHandler(KeyEvent.KEY_TYPED, this::typed);

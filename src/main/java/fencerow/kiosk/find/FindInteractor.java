@@ -1,5 +1,7 @@
 package fencerow.kiosk.find;
 
+import fencerow.explainers.Explainer;
+import fencerow.explainers.Library;
 import fencerow.kiosk.find.FindModel.Card;
 import fencerow.kiosk.find.FindModel.Filter;
 import fencerow.kiosk.find.FindModel.Found;
@@ -25,6 +27,7 @@ import fencerow.visit.Showroom;
 import fencerow.visit.Visit;
 import fencerow.wording.Labels;
 import fencerow.wording.Phrases;
+import java.text.Collator;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -43,11 +46,13 @@ final class FindInteractor {
     /** How much more a hit counts that is about equipment of a unit the shopper has pinned. */
     private static final double OWN_UNIT = 1.1;
 
+    private final Library library;
     private final Showroom showroom;
     private final Phrases phrases;
     private final Search search;
 
-    FindInteractor(Showroom showroom, Phrases phrases, Search search) {
+    FindInteractor(Library library, Showroom showroom, Phrases phrases, Search search) {
+        this.library = library;
         this.showroom = showroom;
         this.phrases = phrases;
         this.search = search;
@@ -57,7 +62,7 @@ final class FindInteractor {
     Found found(String typed, Narrowed wanted, Visit visit) {
         if (typed.isBlank()) {
             return new Found(Optional.of(say("type", Map.of())), Optional.empty(), Optional.empty(), List.of(),
-                    List.of(), List.of(), List.of(), false);
+                    List.of(), List.of(), everything(), false);
         }
         Query query = Query.of(typed, phrases.texts().language())
                 .withFavoured(favoured(visit))
@@ -78,6 +83,16 @@ final class FindInteractor {
                 found.completions(),
                 cards(nothing ? found.nearest() : found.hits()),
                 nothing);
+    }
+
+    /** All explainers by name, so that each can be jumped to without typing. */
+    private List<Card> everything() {
+        Collator alphabet = Collator.getInstance(phrases.texts().locale());
+        return library.explainers().stream()
+                .sorted(Comparator.comparing(Explainer::title, alphabet))
+                .map(each -> new Card(say("kind." + Kind.EXPLAINER.id(), Map.of()), Marked.plain(each.title()),
+                        Marked.plain(""), new Target(Kind.EXPLAINER, each.topic().value())))
+                .toList();
     }
 
     private Map<Tag, Double> favoured(Visit visit) {

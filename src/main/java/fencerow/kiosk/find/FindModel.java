@@ -39,7 +39,7 @@ final class FindModel {
      * @param kinds       by which what is found can be narrowed
      * @param filters     further ways to narrow it, by part of the tractor and by its size
      * @param completions what the words may be the beginning of
-     * @param cards       best first
+     * @param cards       best first; before anything is typed, all there is to read, by name
      * @param deadEnd     whether nothing was found, so that the drawn tractor is offered
      */
     record Found(
@@ -126,7 +126,7 @@ final class FindModel {
      *
      * @param kind  what it is, in a word
      * @param title with the stretches that were looked for
-     * @param text  with the stretches that were looked for
+     * @param text  with the stretches that were looked for; empty where the title says it all
      */
     record Card(String kind, Marked title, Marked text, Target target) {}
 

@@ -32,6 +32,7 @@ import javafx.scene.layout.VBox;
 /** Draws the field, what is found, what the words may become, and the keyboard. */
 final class FindView {
     private static final double CARD_EMS = 15;
+    private static final double NAME_EMS = 12;
     private static final int MOST_COLUMNS = 3;
     /** From this width, in ems, there is room for the list beside the keys. */
     private static final double ROOM_FOR_BOTH = 60;
@@ -148,7 +149,8 @@ final class FindView {
             page.getChildren().add(left(
                     Buttons.secondary(Icon.HOME, frame.say("find.tractor"), touches::tractor)));
         }
-        page.getChildren().add(new Columns(frame.scale(), CARD_EMS, MOST_COLUMNS,
+        boolean names = found.cards().stream().allMatch(card -> card.text().words().isEmpty());
+        page.getChildren().add(new Columns(frame.scale(), names ? NAME_EMS : CARD_EMS, MOST_COLUMNS,
                 found.cards().stream().map(this::card).toList()));
         column = column(page);
         nextPosition = 0;
@@ -222,6 +224,10 @@ final class FindView {
     }
 
     private Touch card(Card card) {
+        if (card.text().words().isEmpty()) {
+            HBox name = Boxes.row(Boxes.growing(Words.of("line-title", card.title().words())));
+            return new Touch(card.title().words(), name, () -> touches.card(card.target())).styled("unit-line");
+        }
         VBox words = Boxes.tight(
                 Words.of("card-kind", card.kind()),
                 marked(card.title(), Styles.SUBHEADING),

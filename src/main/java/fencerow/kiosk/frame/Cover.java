@@ -19,10 +19,13 @@ import javafx.stage.StageStyle;
 final class Cover {
     private static final System.Logger LOG = System.getLogger(Cover.class.getName());
 
+    private static final int LOOKS_UNTIL_OPENED_ANEW = 3;
+
     private final Stage stage;
     private final List<Stage> curtains = new ArrayList<>();
     private Rectangle2D covered = Rectangle2D.EMPTY;
     private List<Rectangle2D> curtained = List.of();
+    private int looksAway = LOOKS_UNTIL_OPENED_ANEW;
 
     Cover(Stage stage) {
         this.stage = stage;
@@ -38,10 +41,18 @@ final class Cover {
         drawCurtains(others());
     }
 
-    /** A screen that was turned, replaced, plugged in or set otherwise is covered anew; to be called now and then. */
+    /**
+     * What a window manager's keys or another window took is taken back, and a screen that was turned, replaced,
+     * plugged in or set otherwise is covered anew; to be called now and then.
+     */
     void keep() {
-        if (!stage.isFullScreen()) {
+        if (covered.equals(Rectangle2D.EMPTY)) {
             return;
+        }
+        if (stage.isFocused() && stage.isFullScreen()) {
+            looksAway = 0;
+        } else {
+            comeBack();
         }
         Rectangle2D bounds = Screen.getPrimary().getBounds();
         if (!bounds.equals(covered)) {
@@ -49,6 +60,23 @@ final class Cover {
             check(bounds);
         }
         drawCurtains(others());
+    }
+
+    /**
+     * From behind another window or from being an icon by asking; from another of a window manager's desktops by being
+     * opened anew, which it does where it was in front before, and once, so that it can't go on flickering.
+     */
+    private void comeBack() {
+        looksAway++;
+        if (looksAway == LOOKS_UNTIL_OPENED_ANEW) {
+            stage.hide();
+            stage.show();
+        }
+        stage.setIconified(false);
+        stage.setFullScreen(true);
+        curtains.forEach(Stage::toFront);
+        stage.toFront();
+        stage.requestFocus();
     }
 
     /** Takes the curtains away. */

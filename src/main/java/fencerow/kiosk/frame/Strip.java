@@ -2,7 +2,6 @@ package fencerow.kiosk.frame;
 
 import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
-import fencerow.kiosk.kit.Ends;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Styles;
 import fencerow.kiosk.kit.Touch;
@@ -36,9 +35,10 @@ final class Strip {
         Wrap counts = new Wrap(frame.scale(), List.of(jobs, musts, ready));
         counts.getStyleClass().add("counts");
         visit = new Touch(frame.say("strip.visit"), counts, this::showVisit).styled(Styles.QUIET, "visit");
-        Ends ends = new Ends(frame.scale(), visit, new Wrap(frame.scale(), controls()));
-        ends.getStyleClass().add(Styles.STRIP);
-        node = ends;
+        List<Node> all = new ArrayList<>(List.of(visit));
+        all.addAll(controls());
+        node = new Wrap(frame.scale(), all).apart();
+        node.getStyleClass().add(Styles.STRIP);
         frame.follow(frame.visit(), this::tell);
         frame.follow(frame.outlook(), this::tell);
     }

@@ -14,6 +14,11 @@ public interface UnitPictures {
         }
 
         @Override
+        public boolean has(UnitId unit) {
+            return false;
+        }
+
+        @Override
         public Optional<byte[]> find(UnitId unit) {
             return Optional.empty();
         }
@@ -26,6 +31,9 @@ public interface UnitPictures {
 
     /** Names of the files that are there, by which a unit's can be chosen. */
     List<String> names();
+
+    /** Whether a photograph was chosen for the unit; its file may still be missing or damaged. Answers at once. */
+    boolean has(UnitId unit);
 
     /** The unit's photograph as its file has it, a PNG or JPEG; empty where there is none that can be shown. */
     Optional<byte[]> find(UnitId unit);

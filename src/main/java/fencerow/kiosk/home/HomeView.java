@@ -28,6 +28,8 @@ final class HomeView {
     private static final double WAYS_EMS = 22;
     private static final double TRACTOR_EMS = 29;
     private static final double OTHER_EMS = 6;
+    private static final double UPRIGHT_TRACTOR_EMS = 22;
+    private static final double UPRIGHT_OTHER_EMS = 7;
     private static final double OTHERS_MILLIMETRES = 120;
     private static final double TRACTOR_MILLIMETRES = 205;
     private static final double LEAST_PART_MILLIMETRES = 15;
@@ -43,16 +45,20 @@ final class HomeView {
         model.code().ifPresent(words -> buttons.add(
                 Buttons.secondary(Icon.UNDO, words, () -> go.accept(Place.EnterCode.EMPTY))));
         Columns ways = new Columns(frame.scale(), WAY_EMS, 2, buttons);
-        Node below = model.tractor()
-                .map(tractor -> (Node) new Split(
-                        frame.scale(),
-                        Boxes.stack(Words.subheading(tractor.invitation()), drawn(tractor, frame, go)),
-                        TRACTOR_EMS,
-                        Boxes.loose(ways, others(tractor, frame, go)),
-                        WAYS_EMS))
-                .orElse(ways);
+        Node below = model.tractor().map(tractor -> below(tractor, ways, frame, go)).orElse(ways);
         VBox page = Boxes.loose(doors, below);
         return new Column(frame.scale(), page, 0, frame.say("column.up"), frame.say("column.down"));
+    }
+
+    /** Across, the ways and the other views stand beside the tractor; upright, the other views alone. */
+    private static Node below(HomeModel.Tractor tractor, Node ways, Frame frame, Consumer<Place> go) {
+        Node touched = Boxes.stack(Words.subheading(tractor.invitation()), drawn(tractor, frame, go));
+        if (frame.isLandscape()) {
+            return new Split(frame.scale(), touched, TRACTOR_EMS,
+                    Boxes.loose(ways, others(tractor, 2, frame, go)), WAYS_EMS);
+        }
+        return Boxes.loose(new Split(frame.scale(), touched, UPRIGHT_TRACTOR_EMS,
+                others(tractor, 1, frame, go), UPRIGHT_OTHER_EMS), ways);
     }
 
     private static Node drawn(HomeModel.Tractor tractor, Frame frame, Consumer<Place> go) {
@@ -61,8 +67,8 @@ final class HomeView {
         return side;
     }
 
-    private static Node others(HomeModel.Tractor tractor, Frame frame, Consumer<Place> go) {
-        Columns others = new Columns(frame.scale(), OTHER_EMS, 2, tractor.others().stream()
+    private static Node others(HomeModel.Tractor tractor, int columns, Frame frame, Consumer<Place> go) {
+        Columns others = new Columns(frame.scale(), OTHER_EMS, columns, tractor.others().stream()
                 .map(other -> pane(other.drawing(), other.alternative(), tractor.parts(), frame, go))
                 .toList());
         others.setMaxWidth(frame.scale().px(OTHERS_MILLIMETRES));

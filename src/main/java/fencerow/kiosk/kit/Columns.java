@@ -37,10 +37,11 @@ public final class Columns extends Pane {
         return this;
     }
 
-    /** How many columns fit into the width. */
+    /** How many columns fit into the width; fewer where that takes no more rows, so that no part stands alone. */
     private int columns(double width) {
-        int fit = (int) Math.floor((width + gap) / (least + gap));
-        return Math.max(1, Math.min(most, fit));
+        int fit = Math.max(1, Math.min(most, (int) Math.floor((width + gap) / (least + gap))));
+        int rows = rows(fit);
+        return rows > 1 ? (getManagedChildren().size() + rows - 1) / rows : fit;
     }
 
     private double columnWidth(double width) {

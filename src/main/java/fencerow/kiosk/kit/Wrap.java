@@ -16,6 +16,7 @@ public final class Wrap extends Pane {
 
     private final double gap;
     private boolean oneRow;
+    private boolean apart;
 
     /** Arranges parts, from the left. */
     public Wrap(Scale scale, Collection<? extends Node> parts) {
@@ -27,6 +28,15 @@ public final class Wrap extends Pane {
     /** Only the first row is shown: what does not fit on it is left out. */
     public Wrap oneRow() {
         oneRow = true;
+        return this;
+    }
+
+    /**
+     * The first part stands at the left end, all others at the right: in one row with it, or in one of their own, or
+     * else in as many as it takes.
+     */
+    public Wrap apart() {
+        apart = true;
         return this;
     }
 
@@ -42,9 +52,11 @@ public final class Wrap extends Pane {
         List<Node> parts = new ArrayList<>();
         List<Double> widths = new ArrayList<>();
         double x = 0;
+        boolean firstAlone = apart && computePrefWidth(-1) - getInsets().getLeft() - getInsets().getRight() > inner
+                && othersWidth() <= inner;
         for (Node part : getManagedChildren()) {
             double width = Math.min(widthOf(part), inner);
-            if (!parts.isEmpty() && x + width > inner) {
+            if (!parts.isEmpty() && (x + width > inner || firstAlone && rows.isEmpty())) {
                 rows.add(row(parts, widths));
                 parts = new ArrayList<>();
                 widths = new ArrayList<>();
@@ -58,6 +70,10 @@ public final class Wrap extends Pane {
             rows.add(row(parts, widths));
         }
         return rows;
+    }
+
+    private double othersWidth() {
+        return getManagedChildren().stream().skip(1).mapToDouble(part -> widthOf(part) + gap).sum() - gap;
     }
 
     private static Row row(List<Node> parts, List<Double> widths) {
@@ -112,6 +128,12 @@ public final class Wrap extends Pane {
         return Math.max(0, height);
     }
 
+    /** What a row leaves of the width. */
+    private double left(Row row) {
+        double taken = row.widths().stream().mapToDouble(Double::doubleValue).sum() + gap * (row.parts().size() - 1);
+        return Math.max(0, getWidth() - getInsets().getLeft() - getInsets().getRight() - taken);
+    }
+
     @Override
     protected void layoutChildren() {
         Insets insets = getInsets();
@@ -122,8 +144,9 @@ public final class Wrap extends Pane {
         double room = getHeight() - insets.getTop() - insets.getBottom();
         double y = insets.getTop() + Math.max(0, Math.rint((room - whole) / 2));
         for (Row row : rows) {
-            double x = insets.getLeft();
+            double x = insets.getLeft() + (apart && !row.equals(rows.get(0)) ? left(row) : 0);
             for (int i = 0; i < row.parts().size(); i++) {
+                x += apart && i == 1 && row.equals(rows.get(0)) ? left(row) : 0;
                 row.parts().get(i).resizeRelocate(x, y, row.widths().get(i), row.height());
                 x += row.widths().get(i) + gap;
             }

@@ -19,11 +19,13 @@ import fencerow.kiosk.kit.Words;
 import fencerow.terms.UnitId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -31,6 +33,10 @@ import javafx.scene.layout.VBox;
 public final class MatchParts {
     private static final double REASON_EMS = 20;
     private static final double BUTTONS_EMS = 19;
+    /** The least width of the screen to have buttons beside the reasons, and room for a photograph below them. */
+    private static final double SIDE_EMS = 43;
+    /** The least width of the screen to have a photograph beside the reasons. */
+    private static final double PHOTOGRAPH_EMS = 24;
 
     private final Frame frame;
     private final Scale scale;
@@ -50,17 +56,23 @@ public final class MatchParts {
         return row;
     }
 
-    /** A unit with its price and reasons; {@code open} and {@code pin} get touches. */
-    public Node card(UnitCard card, Consumer<UnitId> open, Consumer<UnitId> pin) {
+    /** A unit with its price and reasons, and a photograph beside these; {@code open} and {@code pin} get touches. */
+    public Node card(UnitCard card, Optional<Node> photograph, Consumer<UnitId> open, Consumer<UnitId> pin) {
         HBox buttons = Boxes.row(
                 Buttons.secondary(Icon.FORWARD, frame.say("results.open"), () -> open.accept(card.unit())),
                 Buttons.secondary(Icon.PIN, frame.say(card.pinned() ? "results.pinned" : "results.pin"),
                                 () -> pin.accept(card.unit()))
                         .select(card.pinned()));
         buttons.setAlignment(Pos.BOTTOM_RIGHT);
-        VBox box = Boxes.card(
-                head(card), bar(card),
-                new Split(scale, Boxes.stack(scored(card)), REASON_EMS, buttons, BUTTONS_EMS));
+        VBox lines = Boxes.stack(scored(card));
+        HBox reasons = Boxes.row(Boxes.growing(lines));
+        reasons.setAlignment(Pos.TOP_LEFT);
+        VBox side = Boxes.stack(buttons);
+        side.setAlignment(Pos.TOP_RIGHT);
+        double width = frame.widthInEms();
+        Pane room = width >= SIDE_EMS ? side : width >= PHOTOGRAPH_EMS ? reasons : lines;
+        photograph.ifPresent(room.getChildren()::add);
+        VBox box = Boxes.card(head(card), bar(card), new Split(scale, reasons, REASON_EMS, side, BUTTONS_EMS));
         box.getStyleClass().add("unit-card");
         return box;
     }

@@ -6,6 +6,7 @@ import fencerow.kiosk.frame.Place.StaffReport.Period;
 import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.ChoiceTile;
 import fencerow.kiosk.kit.Columns;
+import fencerow.kiosk.kit.Masonry;
 import fencerow.kiosk.kit.Page;
 import fencerow.kiosk.kit.SpanBar;
 import fencerow.kiosk.kit.Words;
@@ -51,7 +52,7 @@ final class ReportView {
         sheet.sections().forEach(section -> cards.add(card(section)));
         page.show(Boxes.loose(periods(),
                 Boxes.tight(Words.subheading(sheet.title()), Words.body(sheet.visits())),
-                new Columns(frame.scale(), CARD_EMS, 2, cards)));
+                new Masonry(frame.scale(), CARD_EMS, 2, cards)));
     }
 
     private Node periods() {

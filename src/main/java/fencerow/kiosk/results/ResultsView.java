@@ -11,6 +11,7 @@ import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.kiosk.matching.Asked;
 import fencerow.kiosk.matching.MatchParts;
+import fencerow.kiosk.matching.Photographs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,12 +27,14 @@ final class ResultsView {
     private final Frame frame;
     private final ResultsTouches touches;
     private final MatchParts parts;
+    private final Photographs photographs;
     private final Page page;
 
     ResultsView(Frame frame, double scroll, ResultsTouches touches) {
         this.frame = frame;
         this.touches = touches;
         this.parts = new MatchParts(frame);
+        this.photographs = new Photographs(frame);
         this.page = new Page(frame.scale(), scroll, frame.say("column.up"), frame.say("column.down"));
     }
 
@@ -62,6 +65,7 @@ final class ResultsView {
         }
         onward.add(Buttons.primary(Icon.LIST, frame.say("results.list"), () -> touches.go(Place.ListPreview.TOP)));
         page.showFoot(frame.scale(), aside, onward);
+        photographs.readMissing();
     }
 
     private Node main(ResultsModel model, Optional<ResultsModel.InTheWay> inTheWay) {
@@ -70,7 +74,8 @@ final class ResultsView {
         model.rescue().ifPresent(change -> main.getChildren().add(rescue(change)));
         inTheWay.ifPresent(found -> main.getChildren().add(inTheWay(found)));
         VBox cards = Boxes.stack();
-        model.cards().forEach(card -> cards.getChildren().add(parts.card(card, touches::open, touches::pin)));
+        model.cards().forEach(card -> cards.getChildren().add(parts.card(
+                card, photographs.findPlace(card.unit()), touches::open, touches::pin)));
         main.getChildren().add(cards);
         model.groups().forEach(group -> main.getChildren().add(group(group)));
         if (model.more() > 0) {

@@ -5,6 +5,7 @@ import fencerow.kiosk.frame.Outlook;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.kiosk.frame.UnitPictures;
+import fencerow.kiosk.matching.Photograph;
 import fencerow.wording.SizingWords;
 import java.util.Optional;
 import javafx.scene.Node;

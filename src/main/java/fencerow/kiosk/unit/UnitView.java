@@ -5,12 +5,12 @@ import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.kit.Boxes;
 import fencerow.kiosk.kit.Buttons;
 import fencerow.kiosk.kit.CautionBox;
-import fencerow.kiosk.kit.Columns;
 import fencerow.kiosk.kit.DrawingPane;
 import fencerow.kiosk.kit.Ends;
 import fencerow.kiosk.kit.Icon;
 import fencerow.kiosk.kit.Ledger;
 import fencerow.kiosk.kit.MarkSample;
+import fencerow.kiosk.kit.Masonry;
 import fencerow.kiosk.kit.Page;
 import fencerow.kiosk.kit.Remark;
 import fencerow.kiosk.kit.Sign;
@@ -18,6 +18,7 @@ import fencerow.kiosk.kit.Split;
 import fencerow.kiosk.kit.Touch;
 import fencerow.kiosk.kit.Words;
 import fencerow.kiosk.matching.MatchParts;
+import fencerow.kiosk.matching.Photograph;
 import fencerow.kiosk.matching.UnitCard;
 import fencerow.terms.TopicId;
 import fencerow.wording.Bill;
@@ -68,7 +69,7 @@ final class UnitView {
 
     /** Shows the unit's photograph, above its drawing. */
     void show(Photograph picture) {
-        picture.findView(frame.scale().px(PHOTOGRAPH_MILLIMETRES)).ifPresent(view -> {
+        picture.findView(Double.MAX_VALUE, frame.scale().px(PHOTOGRAPH_MILLIMETRES)).ifPresent(view -> {
             view.setAccessibleText(frame.say("unit.photograph"));
             photograph.getChildren().setAll(view);
             photograph.setManaged(true);
@@ -192,7 +193,7 @@ final class UnitView {
         model.stops().forEach(stop -> stops.add(stop(stop)));
         return Boxes.stack(
                 Boxes.tight(Words.heading(frame.say("unit.walk")), Words.small(frame.say("unit.walk-how"))),
-                new Columns(frame.scale(), STOP_EMS, 3, stops));
+                new Masonry(frame.scale(), STOP_EMS, 3, stops));
     }
 
     private Node stop(UnitModel.StopPart stop) {

@@ -28,7 +28,9 @@ import javafx.scene.layout.VBox;
 
 /**
  * Draws one calculation. The answer with its cautions stays in sight while the numbers are stepped: beside them on a
- * wide screen, above them on a high one. With the largest words there is no room for both, and all is one column.
+ * wide screen, above them on a high one. With larger words there is no room for both, and all is one column: the
+ * numbers, then the answer with its cautions; or, with the largest, when the numbers alone fill a screen, the answer
+ * first.
  */
 final class SheetView {
     private static final double ROOM_BESIDE = 60;
@@ -53,25 +55,37 @@ final class SheetView {
         this.fields = new SheetFields(frame, model.card(), touches);
         answer.getStyleClass().add("answer-part");
         node.getStyleClass().add(Styles.PAGE);
-        VBox numbers = Boxes.stack(fields.node(), picture);
-        fields.fold().ifPresent(numbers.getChildren()::add);
+        VBox asked = Boxes.stack(Words.of("ask", model.card().ask()));
+        model.card().forUnit().ifPresent(words -> asked.getChildren().add(Words.of(Styles.FOLIO, words)));
+        VBox numbers = Boxes.stack(fields.node());
         if (!frame.isLandscape() && frame.widthInEms() >= ROOM_ABOVE) {
+            numbers.getChildren().add(picture);
+            fields.fold().ifPresent(numbers.getChildren()::add);
             column = column(numbers, scroll);
-            Column above = column(answer, 0);
+            Column above = column(Boxes.stack(asked, answer), 0);
             above.setMaxHeight(Region.USE_PREF_SIZE);
             above.prefHeightProperty().bind(node.heightProperty().multiply(ANSWER_SHARE));
             above.minHeightProperty().bind(above.prefHeightProperty());
             node.setCenter(Boxes.stack(above, Boxes.rule(), Boxes.growing(column)));
         } else if (frame.widthInEms() >= ROOM_BESIDE) {
+            numbers.getChildren().add(picture);
+            fields.fold().ifPresent(numbers.getChildren()::add);
             column = column(numbers, scroll);
-            Column beside = column(answer, 0);
+            Column beside = column(Boxes.stack(asked, answer), 0);
             beside.setMinWidth(ANSWER_EMS * frame.scale().em());
             beside.setMaxWidth(ANSWER_EMS * frame.scale().em());
             HBox both = new HBox(Boxes.growing(column), beside);
             both.getStyleClass().add("sheet-sides");
             node.setCenter(both);
+        } else if (frame.isLandscape() && frame.widthInEms() >= ROOM_ABOVE) {
+            VBox all = Boxes.stack(asked, numbers, answer, picture);
+            fields.fold().ifPresent(all.getChildren()::add);
+            column = column(all, scroll);
+            node.setCenter(column);
         } else {
-            column = column(Boxes.loose(answer, numbers), scroll);
+            numbers.getChildren().add(picture);
+            fields.fold().ifPresent(numbers.getChildren()::add);
+            column = column(Boxes.loose(Boxes.stack(asked, answer), numbers), scroll);
             node.setCenter(column);
         }
         frame.follow(model.shown(), this::tell);
@@ -94,8 +108,6 @@ final class SheetView {
     private void tell(SheetModel.Shown shown) {
         fields.show(shown.values());
         List<Node> parts = new ArrayList<>();
-        parts.add(Words.of("ask", model.card().ask()));
-        model.card().forUnit().ifPresent(words -> parts.add(Words.of(Styles.FOLIO, words)));
         parts.add(result(shown.answer()));
         shown.answer().warnings().forEach(each -> parts.add(new Remark(Sign.Kind.UNKNOWN, each)));
         parts.add(new CautionBox(frame.say("worksheet.cautions"), shown.answer().cautions()));

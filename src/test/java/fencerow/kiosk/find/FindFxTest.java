@@ -15,6 +15,9 @@ import fencerow.kiosk.frame.Premises;
 import fencerow.kiosk.kit.Touch;
 import fencerow.search.Tag;
 import fencerow.terms.Stop;
+import fencerow.terms.TopicId;
+import fencerow.terms.UnitId;
+import fencerow.visit.Visit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,6 +26,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -51,6 +55,25 @@ class FindFxTest {
 
     private static String query(Shown shown) {
         return ((Label) shown.scene().lookup(".field-words")).getText();
+    }
+
+    @Test
+    void everyExplainerIsTwoTouchesFromAnywhereAndBackLeadsToWhereOneWas() {
+        for (Place place : List.of(Place.Results.TOP, Place.UnitSheet.of(new UnitId("n-203")), Place.SideBySide.TOP,
+                new Place.Guide(Visit.NEW, 0), Place.Questions.NEXT, Place.Quiz.NEXT)) {
+            at(place, shown -> {
+                shown.touch("Search");
+                Set<String> offered = shown.touches().stream().map(Touch::getAccessibleText)
+                        .collect(Collectors.toSet());
+                shown.frame().library().explainers().forEach(each -> assertTrue(
+                        offered.contains(each.title()), () -> each.title() + " is not offered to who types nothing"));
+                shown.touch("Rear remotes");
+                assertEquals(Place.Topic.of(new TopicId("rear-remotes")), shown.frame().here());
+                shown.touch("Back");
+                shown.touch("Back");
+                assertEquals(place.key(), shown.frame().here().key());
+            });
+        }
     }
 
     @Test

@@ -18,6 +18,7 @@ import fencerow.wording.Phrases;
 import fencerow.wording.Quantities;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class FindInteractorTest {
@@ -26,7 +27,8 @@ class FindInteractorTest {
     private static FindInteractor interactor(Premises premises) {
         var texts = premises.texts().get("en");
         var phrases = new Phrases(texts, new Quantities(texts.locale(), false)::show);
-        return new FindInteractor(premises.showroom(), phrases, premises.search());
+        return new FindInteractor(
+                premises.libraries().get("en"), premises.showroom(), phrases, premises.search());
     }
 
     private static Found found(String typed) {
@@ -101,8 +103,11 @@ class FindInteractorTest {
     }
 
     @Test
-    void nothingTypedAsksForWords() {
+    void nothingTypedAsksForWordsAndOffersAllThereIsToRead() {
         assertTrue(found(" ").note().isPresent());
-        assertTrue(found("").cards().isEmpty());
+        assertEquals(
+                Rooms.premises().libraries().get("en").explainers().stream()
+                        .map(each -> each.topic().value()).collect(Collectors.toSet()),
+                found("").cards().stream().map(card -> card.target().id()).collect(Collectors.toSet()));
     }
 }

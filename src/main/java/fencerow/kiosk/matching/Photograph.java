@@ -1,4 +1,4 @@
-package fencerow.kiosk.unit;
+package fencerow.kiosk.matching;
 
 import java.io.ByteArrayInputStream;
 import java.util.Optional;
@@ -6,7 +6,7 @@ import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
 
 /** A unit's photograph, read for the screen; nothing where the file is damaged, so that the drawing stands alone. */
-final class Photograph {
+public final class Photograph {
     private final Optional<Image> image;
 
     private Photograph(Optional<Image> image) {
@@ -19,18 +19,19 @@ final class Photograph {
      * @param bytes of a PNG or JPEG file
      * @param dots  the most there are to be across and down
      */
-    static Photograph of(Optional<byte[]> bytes, double dots) {
+    public static Photograph of(Optional<byte[]> bytes, double dots) {
         return new Photograph(bytes
                 .map(all -> new Image(new ByteArrayInputStream(all), dots, dots, true, true))
                 .filter(read -> !read.isError() && read.getWidth() > 0));
     }
 
-    /** The picture at most so high. */
-    Optional<ImageView> findView(double height) {
+    /** The picture at most so wide and so high, in pixels. */
+    public Optional<ImageView> findView(double width, double height) {
         return image.map(read -> {
             ImageView view = new ImageView(read);
             view.setPreserveRatio(true);
             view.setSmooth(true);
+            view.setFitWidth(Math.min(width, read.getWidth()));
             view.setFitHeight(Math.min(height, read.getHeight()));
             return view;
         });
