@@ -31,7 +31,7 @@ final class ShowroomChecks {
     }
 
     List<Check> all() {
-        Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
+        Reading<Content> reading = new ContentReader().review(folders.content(), folders.config(), folders.stock());
         List<Check> checks = new ArrayList<>();
         checks.add(content(reading));
         checks.add(age());
