@@ -11,6 +11,7 @@ import fencerow.kiosk.frame.Search;
 import fencerow.search.Hit;
 import fencerow.search.Intent;
 import fencerow.search.Kind;
+import fencerow.search.LostWords;
 import fencerow.search.Marked;
 import fencerow.search.Query;
 import fencerow.search.Results;
@@ -78,6 +79,12 @@ final class FindInteractor {
                 found.completions(),
                 cards(nothing ? found.nearest() : found.hits()),
                 nothing);
+    }
+
+    /** What may be counted of words that were not found. Called in the background, for it reads a list. */
+    List<String> lost(String typed, Found found) {
+        // Words put right still find something; if nobody wants it, they were meant as written.
+        return found.deadEnd() || found.didYouMean().isPresent() ? LostWords.load().of(typed) : List.of();
     }
 
     private Map<Tag, Double> favoured(Visit visit) {
