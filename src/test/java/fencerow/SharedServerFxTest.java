@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The server that kiosks share stops in a visit and comes back; two rows more for the table of {@link ChaosFxTest}. */
-class ServerChaosFxTest {
+class SharedServerFxTest {
     @TempDir
     private Path folder;
 
