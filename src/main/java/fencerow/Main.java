@@ -4,6 +4,7 @@ import fencerow.backoffice.FencerowCommand;
 import fencerow.backoffice.Machine;
 import fencerow.backoffice.StandardStreams;
 import fencerow.backoffice.Surroundings;
+import fencerow.content.ContentReader;
 import fencerow.content.DataFolder;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -35,7 +36,8 @@ public final class Main {
         var machine = new Machine(System.getProperty("os.name"), Path.of("/"), System.getenv(),
                 data.apply(home.resolve("kiosk-config")));
         var surroundings =
-                new Surroundings(home, clock, machine, kiosk, data, StandardStreams.out(), StandardStreams.err());
+                new Surroundings(home, clock, machine, new ContentReader()::read, kiosk, data, StandardStreams.out(),
+                        StandardStreams.err());
         int code = FencerowCommand.run(surroundings, arguments);
         if (code == FencerowCommand.HANGING) {
             // An orderly exit would wait for the screen.

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fencerow.backoffice.Folders;
 import fencerow.kiosk.Fx;
 import fencerow.kiosk.HandClock;
 import fencerow.kiosk.LiveKiosk;
@@ -42,11 +43,11 @@ class ChaosFxTest {
         return LiveKiosk.of(new KioskFiles(new KioskWiring(clock, "", config -> demo.data()), demo.folders()));
     }
 
-    private static void row(String tried, String seen) {
+    static void row(String tried, String seen) {
         System.out.println("chaos | " + tried + " | " + seen);
     }
 
-    private static Visit startVisit(LiveKiosk kiosk) {
+    static Visit startVisit(LiveKiosk kiosk) {
         return Fx.on(() -> {
             kiosk.frame().go(new Place.Home());
             kiosk.frame().change(visit -> visit.answered(
@@ -75,7 +76,10 @@ class ChaosFxTest {
     @Test
     void contentThatBreaksGoesAwayAndComesBackIsNeverSeen() throws IOException {
         DemoShowroom demo = DemoShowroom.in(folder);
-        try (LiveKiosk kiosk = open(demo)) {
+        Path content = copyOfContent();
+        Folders folders = new Folders(content, demo.folders().config(), Optional.empty(), Optional.empty());
+        try (LiveKiosk kiosk = LiveKiosk.of(
+                new KioskFiles(new KioskWiring(clock, "", config -> demo.data()), folders))) {
             Visit visit = startVisit(kiosk);
             String version = Fx.on(() -> kiosk.frame().premises().contentVersion());
 
@@ -95,7 +99,15 @@ class ChaosFxTest {
             assertFalse(gone.problems().isEmpty());
             row("configuration folder gone", "nothing; staff read " + gone.problems().get(0));
 
+            kiosk.waitForOffer(() -> move(content, folder.resolve("content-away")));
+            Premises empty = nextVisit(kiosk);
+            assertEquals(version, empty.contentVersion());
+            assertTrue(empty.problems().get(0).startsWith("content:1: there is no such folder"),
+                    empty.problems().toString());
+            row("content folder gone as well", "nothing; staff read " + empty.problems().get(0));
+
             kiosk.waitForOffer(() -> {
+                move(folder.resolve("content-away"), content);
                 move(away, config);
                 demo.change("prices.csv", BROKEN, PRICE);
             });
@@ -104,7 +116,16 @@ class ChaosFxTest {
         }
     }
 
-    private static Premises nextVisit(LiveKiosk kiosk) {
+    private Path copyOfContent() throws IOException {
+        try (Stream<Path> all = Files.walk(Path.of("content"))) {
+            for (Path each : all.toList()) {
+                Files.copy(each, folder.resolve(each.toString()));
+            }
+        }
+        return folder.resolve("content");
+    }
+
+    static Premises nextVisit(LiveKiosk kiosk) {
         return Fx.on(() -> {
             kiosk.frame().startOver(new Place.Home());
             return kiosk.frame().premises();

@@ -6,8 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import fencerow.content.Content;
-import fencerow.content.ContentReader;
-import fencerow.content.Reading;
+import fencerow.content.ShippedContent;
 import fencerow.desk.Counter;
 import fencerow.desk.Edit;
 import fencerow.desk.StockBook;
@@ -43,13 +42,7 @@ class ServerKioskTest {
     Path folder;
 
     private String url = "";
-    private final Content content = read();
-
-    private static Content read() {
-        Reading<Content> reading =
-                new ContentReader().read(Path.of("content"), Path.of("kiosk-config"), Optional.empty());
-        return ((Reading.Good<Content>) reading).content();
-    }
+    private final Content content = ShippedContent.get();
 
     private StockRoom open(String kiosk) {
         return StockRoom.open(folder.resolve(kiosk), url, Optional.empty(), LOGIN, CLOCK);

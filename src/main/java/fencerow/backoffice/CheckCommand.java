@@ -39,7 +39,7 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         Folders folders = top.folders();
         Reading<Content> reading = withPaper(
-                new ContentReader().read(folders.content(), folders.config(), folders.stock()), folders.config());
+                new ContentReader().review(folders.content(), folders.config(), folders.stock()), folders.config());
         var document = CheckDocument.of(reading, summary);
         top.print(document, () -> text(document));
         return document.good() ? FencerowCommand.FINE : FencerowCommand.NOT_FINE;

@@ -8,7 +8,8 @@ import picocli.CommandLine.Command;
 
 /** Says what this machine lacks for a kiosk. */
 @Command(name = "doctor", mixinStandardHelpOptions = true,
-        description = "Says what this machine lacks for a kiosk: display, libraries, printer, sound, disk, content.")
+        description = "Says what this machine lacks for a kiosk: display, libraries, printer, sound, disk, content,"
+                + " database.")
 final class DoctorCommand implements Callable<Integer> {
     private final FencerowCommand top;
 

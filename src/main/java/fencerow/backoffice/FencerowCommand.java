@@ -149,7 +149,7 @@ public final class FencerowCommand implements Callable<Integer> {
 
     /** Reads content and configuration. */
     Premises open() throws UnreadableException, WrongUseException {
-        return Premises.read(folders());
+        return Premises.read(surroundings.reader(), folders());
     }
 
     /**

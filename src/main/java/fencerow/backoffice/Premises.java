@@ -1,7 +1,6 @@
 package fencerow.backoffice;
 
 import fencerow.content.Content;
-import fencerow.content.ContentReader;
 import fencerow.explainers.Library;
 import fencerow.stock.Unit;
 import fencerow.visit.Showroom;
@@ -24,9 +23,9 @@ record Premises(Content content, String language) {
      * @throws UnreadableException if anything is wrong in them
      * @throws WrongUseException   if the language asked for is not offered
      */
-    static Premises read(Folders folders) throws UnreadableException, WrongUseException {
+    static Premises read(ContentSource reader, Folders folders) throws UnreadableException, WrongUseException {
         Content content = UnreadableException.orGood(
-                new ContentReader().read(folders.content(), folders.config(), folders.stock()));
+                reader.read(folders.content(), folders.config(), folders.stock()));
         String language = folders.language().orElse(content.settings().languages().get(0));
         if (language.equals(PseudoLocale.LANGUAGE)) {
             content = content.withPseudoLocale();

@@ -4,8 +4,12 @@ import fencerow.backoffice.document.DoctorDocument.Check;
 import fencerow.content.Content;
 import fencerow.content.ContentReader;
 import fencerow.content.Reading;
+import fencerow.content.ShowroomLine;
 import fencerow.printing.Printer;
 import fencerow.printing.PrinterTrouble;
+import fencerow.storage.Server;
+import fencerow.storage.Store;
+import fencerow.storage.UnusableStoreException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +23,8 @@ import java.util.stream.Stream;
 /** Looks at what the showroom brings: content, its age, the PIN, the printer. */
 final class ShowroomChecks {
     private static final Duration OLD = Duration.ofDays(30);
+    /** PostgreSQL's line that the tests run on. */
+    private static final int OLDEST_SERVER = 14;
 
     private final Folders folders;
     private final Machine machine;
@@ -31,10 +37,14 @@ final class ShowroomChecks {
     }
 
     List<Check> all() {
-        Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), folders.stock());
+        Reading<Content> reading = new ContentReader().review(folders.content(), folders.config(), folders.stock());
         List<Check> checks = new ArrayList<>();
         checks.add(content(reading));
         checks.add(age());
+        String database = ShowroomLine.database(folders.config());
+        if (!database.isBlank()) {
+            checks.add(database(database));
+        }
         if (reading instanceof Reading.Good<Content> good) {
             checks.add(pin(good.content()));
             checks.add(printer(good.content()));
@@ -69,6 +79,22 @@ final class ShowroomChecks {
             return Duration.between(Files.getLastModifiedTime(file).toInstant(), clock.instant());
         } catch (IOException e) {
             return Duration.ZERO;
+        }
+    }
+
+    private Check database(String url) {
+        try {
+            Server server = Server.find(url, machine.environment(), machine.data()).orElseThrow();
+            int version = Store.tryOut(server);
+            String what = server + ": the server (PostgreSQL " + version + ") keeps stock and counts";
+            return version < OLDEST_SERVER
+                    ? Check.remark("database", what, "nothing older than " + OLDEST_SERVER + " has been tried")
+                    : Check.fine("database", what);
+        } catch (UnusableStoreException e) {
+            String message = String.valueOf(e.getMessage());
+            int cut = message.lastIndexOf("; ");
+            return Check.lacking("database", cut < 0 ? message : message.substring(0, cut),
+                    cut < 0 ? "correct database: in showroom.yaml" : message.substring(cut + 2));
         }
     }
 

@@ -11,11 +11,12 @@ import java.util.function.UnaryOperator;
  * @param home    the folder below which content and configuration are, unless told otherwise
  * @param clock   dates printed lists
  * @param machine what it all runs on
+ * @param reader  reads content for whatever works on it; what is checked is read from the files themselves
  * @param kiosk   opens the kiosk
  * @param dataFolder where what must not be lost is kept, by the configuration's folder
  * @param out     where results go
  * @param err     where complaints go
  */
 public record Surroundings(
-        Path home, Clock clock, Machine machine, KioskLauncher kiosk, UnaryOperator<Path> dataFolder,
-        PrintWriter out, PrintWriter err) {}
+        Path home, Clock clock, Machine machine, ContentSource reader, KioskLauncher kiosk,
+        UnaryOperator<Path> dataFolder, PrintWriter out, PrintWriter err) {}

@@ -20,7 +20,7 @@ import java.util.Map;
  * @param settings  what the showroom sets
  * @param aliases   the topic that each of shoppers' own words means; for the search, never shown
  * @param translations how far each language with words of its own is translated, offered or not
- * @param legibility how easy the longer texts of each language are to read
+ * @param legibility how easy the longer texts of each language are to read; empty where they were not reviewed
  * @param places    where each record was written
  * @param units     works out what rows of a stock list come to
  * @param version   changes whenever a source file does: the first 8 hex digits of a SHA-256 over all of them

@@ -24,6 +24,20 @@ public final class ContentReader {
      * @param stockOverride a stock list to take in place of the showroom's own
      */
     public Reading<Content> read(Path content, Path config, Optional<Path> stockOverride) {
+        return read(content, config, stockOverride, false);
+    }
+
+    /** The same for who writes content: also weighs how long and how easy to read all texts are. */
+    public Reading<Content> review(Path content, Path config, Optional<Path> stockOverride) {
+        return read(content, config, stockOverride, true);
+    }
+
+    /** The version that content read from there would have, without reading what is in the files. */
+    static String version(Path content, Path config, Optional<Path> stockOverride) {
+        return Sources.read(content, config, stockOverride, new Problems()).version();
+    }
+
+    private static Reading<Content> read(Path content, Path config, Optional<Path> stockOverride, boolean review) {
         var problems = new Problems();
         var sources = Sources.read(content, config, stockOverride, problems);
         var ids = new Ids(problems);
@@ -51,7 +65,7 @@ public final class ContentReader {
         libraries.replaceAll((language, library) -> library.withPictures(pictures));
         words.check(read, libraries);
         Map<String, Translation> translations = words.translations();
-        Map<String, List<Legibility>> legibility = words.legibility(libraries);
+        Map<String, List<Legibility>> legibility = review ? words.review(libraries) : Map.of();
         var aliases = sources.config("aliases.txt")
                 .map(file -> new AliasReader(ids).read(file, problems))
                 .orElse(Map.of());

@@ -172,9 +172,6 @@ final class LanguageReader {
                 .lines(lines, first.keySet())
                 .worksheets(trade.worksheets())
                 .check(original, first, !incomplete.contains(original));
-        for (String language : languages) {
-            LengthCheck.check(textsOf(language), !language.equals(original), problems);
-        }
         var particulars = new ParticularsCheck(sources, problems);
         Library originals = libraries.getOrDefault(original, new Library(original, List.of(), List.of()));
         libraries.forEach((language, library) -> {
@@ -185,10 +182,11 @@ final class LanguageReader {
         });
     }
 
-    /** How easy the texts of each language offered are to read; hard ones are reported. */
-    Map<String, List<Legibility>> legibility(Map<String, Library> libraries) {
+    /** How easy the texts of each language offered are to read; hard ones and long ones are reported. */
+    Map<String, List<Legibility>> review(Map<String, Library> libraries) {
         Map<String, List<Legibility>> all = new TreeMap<>();
         for (String language : languages) {
+            LengthCheck.check(textsOf(language), !language.equals(original), problems);
             Set<String> tradeWords = sources.tradeWords(language)
                     .map(file -> file.text().lines()
                             .map(String::strip)

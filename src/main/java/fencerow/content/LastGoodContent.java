@@ -66,7 +66,8 @@ public final class LastGoodContent {
             if (stock.isPresent()) {
                 copyFile(stock.get(), unfinished.resolve(STOCK));
             }
-            if (read(unfinished).filter(back -> back.content().version().equals(content.version())).isEmpty()) {
+            // The version is of all texts: where it is the same, the copy reads as what it is a copy of.
+            if (!version(unfinished).equals(content.version())) {
                 delete(unfinished);
                 throw new IOException("the files changed while they were copied; start again when they are at rest");
             }
@@ -96,10 +97,18 @@ public final class LastGoodContent {
 
     private static Optional<Kept> read(Path copy) {
         Path config = copy.resolve(CONFIG);
-        Optional<Path> stock = Optional.of(copy.resolve(STOCK)).filter(Files::isRegularFile);
-        return new ContentReader().read(copy.resolve(CONTENT), config, stock) instanceof Reading.Good<Content> good
+        Reading<Content> reading = new ContentReader().read(copy.resolve(CONTENT), config, stock(copy));
+        return reading instanceof Reading.Good<Content> good
                 ? Optional.of(new Kept(good.content(), config))
                 : Optional.empty();
+    }
+
+    private static String version(Path copy) {
+        return ContentReader.version(copy.resolve(CONTENT), copy.resolve(CONFIG), stock(copy));
+    }
+
+    private static Optional<Path> stock(Path copy) {
+        return Optional.of(copy.resolve(STOCK)).filter(Files::isRegularFile);
     }
 
     private static FileTime time(Path copy) {

@@ -99,7 +99,7 @@ public final class ComeBackBook {
         }
         byte[] salt = new byte[SALT_BYTES];
         random.nextBytes(salt);
-        memory.remember(SALT, HexFormat.of().formatHex(salt));
-        return salt;
+        // Another kiosk may make one at the same moment; there must be one salt only.
+        return HexFormat.of().parseHex(memory.settle(SALT, HexFormat.of().formatHex(salt)));
     }
 }

@@ -11,6 +11,14 @@ public interface Memory {
     /** Remembers a text under a name. @throws NotKeptException if the database cannot keep it */
     void remember(String name, String text);
 
+    /**
+     * Remembers a text under a name unless one is remembered already, by whoever came first.
+     *
+     * @return what is remembered from now on
+     * @throws NotKeptException if the database cannot keep it
+     */
+    String settle(String name, String text);
+
     /** How people have named columns of stock lists before, as they wrote them, and the column meant. */
     Map<String, String> columns();
 

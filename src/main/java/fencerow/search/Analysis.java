@@ -1,6 +1,10 @@
 package fencerow.search;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -18,6 +22,9 @@ import org.apache.lucene.analysis.ngram.NGramTokenFilter;
 import org.apache.lucene.analysis.shingle.ShingleFilter;
 import org.apache.lucene.analysis.snowball.SnowballFilter;
 import org.apache.lucene.analysis.standard.StandardTokenizer;
+import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
+import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
+import org.apache.lucene.analysis.tokenattributes.TypeAttribute;
 import org.tartarus.snowball.SnowballStemmer;
 import org.tartarus.snowball.ext.EnglishStemmer;
 import org.tartarus.snowball.ext.SpanishStemmer;
@@ -120,5 +127,35 @@ final class Analysis {
                 return 100;
             }
         };
+    }
+
+    /**
+     * One word of a text, as the index has it.
+     *
+     * @param measure whether it is an amount with its unit, the bare number before it included
+     * @param from    where it begins in the text
+     * @param to      where it ends, exclusive
+     */
+    record Token(String word, boolean measure, int from, int to) {}
+
+    /** The words of a text in their order. */
+    static List<Token> tokens(Analyzer analyzer, String text) {
+        List<Token> tokens = new ArrayList<>();
+        try (var stream = analyzer.tokenStream("", text)) {
+            var term = stream.addAttribute(CharTermAttribute.class);
+            var offset = stream.addAttribute(OffsetAttribute.class);
+            var type = stream.addAttribute(TypeAttribute.class);
+            stream.reset();
+            while (stream.incrementToken()) {
+                boolean measure = type.type().equals(MeasureFilter.MEASURE);
+                // The bare number before it goes into it.
+                int from = measure ? tokens.remove(tokens.size() - 1).from() : offset.startOffset();
+                tokens.add(new Token(term.toString(), measure, from, offset.endOffset()));
+            }
+            stream.end();
+        } catch (IOException e) {
+            throw new UncheckedIOException("a text in memory could not be read", e);
+        }
+        return tokens;
     }
 }

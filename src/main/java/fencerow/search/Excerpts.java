@@ -1,7 +1,5 @@
 package fencerow.search;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,9 +12,6 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.lucene.analysis.Analyzer;
-import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
-import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
-import org.apache.lucene.analysis.tokenattributes.TypeAttribute;
 
 /**
  * Titles and best sentences of hits, with the words that match marked. The texts are read once, when the finder is
@@ -123,36 +118,13 @@ final class Excerpts {
         }
 
         Text read(String text) {
-            List<Integer> from = new ArrayList<>();
-            List<Integer> to = new ArrayList<>();
-            List<String> words = new ArrayList<>();
-            try (var stream = surface.tokenStream("", text)) {
-                var term = stream.addAttribute(CharTermAttribute.class);
-                var offset = stream.addAttribute(OffsetAttribute.class);
-                var type = stream.addAttribute(TypeAttribute.class);
-                stream.reset();
-                while (stream.incrementToken()) {
-                    String word = term.toString();
-                    if (type.type().equals(MeasureFilter.MEASURE)) {
-                        // The bare number before it goes into it.
-                        words.remove(words.size() - 1);
-                        to.remove(to.size() - 1);
-                    } else {
-                        from.add(offset.startOffset());
-                    }
-                    words.add(folded.computeIfAbsent(word, same -> same));
-                    to.add(offset.endOffset());
-                }
-                stream.end();
-            } catch (IOException e) {
-                throw new UncheckedIOException("a text in memory could not be read", e);
-            }
+            List<Analysis.Token> tokens = Analysis.tokens(surface, text);
+            List<String> words = tokens.stream()
+                    .map(token -> folded.computeIfAbsent(token.word(), same -> same))
+                    .toList();
             return new Text(text, words.toArray(String[]::new), words.stream().map(this::stem).toArray(String[]::new),
-                    numbers(from), numbers(to), Text.sentenceEnds(text));
-        }
-
-        private static int[] numbers(List<Integer> all) {
-            return all.stream().mapToInt(Integer::intValue).toArray();
+                    tokens.stream().mapToInt(Analysis.Token::from).toArray(),
+                    tokens.stream().mapToInt(Analysis.Token::to).toArray(), Text.sentenceEnds(text));
         }
 
         private String stem(String word) {

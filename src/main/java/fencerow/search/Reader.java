@@ -1,7 +1,5 @@
 package fencerow.search;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -9,9 +7,6 @@ import java.util.Map;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import org.apache.lucene.analysis.Analyzer;
-import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
-import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
-import org.apache.lucene.analysis.tokenattributes.TypeAttribute;
 
 /** Reads queries and names the way the index reads its text. */
 final class Reader {
@@ -45,26 +40,10 @@ final class Reader {
     private List<Reading.Word> words(String text) {
         Map<String, UnaryOperator<String>> stemmers = new HashMap<>();
         languages.forEach(language -> stemmers.put(language, Analysis.stemmer(language)));
-        List<Reading.Word> words = new ArrayList<>();
-        try (var stream = surface.tokenStream("", text)) {
-            var term = stream.addAttribute(CharTermAttribute.class);
-            var offset = stream.addAttribute(OffsetAttribute.class);
-            var type = stream.addAttribute(TypeAttribute.class);
-            stream.reset();
-            while (stream.incrementToken()) {
-                String word = term.toString();
-                boolean measure = type.type().equals(MeasureFilter.MEASURE);
-                int from = offset.startOffset();
-                if (measure) {
-                    from = words.remove(words.size() - 1).from();
-                }
-                words.add(new Reading.Word(word, stems(word, stemmers), measure, from, offset.endOffset()));
-            }
-            stream.end();
-        } catch (IOException e) {
-            throw new UncheckedIOException("a text in memory could not be read", e);
-        }
-        return words;
+        return Analysis.tokens(surface, text).stream()
+                .map(token -> new Reading.Word(
+                        token.word(), stems(token.word(), stemmers), token.measure(), token.from(), token.to()))
+                .toList();
     }
 
     private Map<String, String> stems(String word, Map<String, UnaryOperator<String>> stemmers) {

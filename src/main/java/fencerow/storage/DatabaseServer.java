@@ -9,6 +9,7 @@ import java.sql.SQLException;
 import java.sql.SQLTransientConnectionException;
 import java.sql.Statement;
 import java.time.Duration;
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.logging.Level;
@@ -106,6 +107,29 @@ final class DatabaseServer implements Database, AutoCloseable {
         if (version > Migrations.NEWEST) {
             throw new NotKeptException(Cause.OTHER, server + ": the tables are of a newer version [" + version
                     + "]; bring this kiosk up to date");
+        }
+    }
+
+    /** The server's own version, such as 16. @throws NotKeptException if it is away */
+    int version() {
+        return read(handle -> handle.createQuery("select current_setting('server_version_num')::integer / 10000")
+                .mapTo(Integer.class)
+                .one());
+    }
+
+    /** @throws NotKeptException unless the login may read and write the rows of every table */
+    void checkRights() {
+        List<String> closed = read(handle -> Tables.names(handle).stream()
+                .filter(table -> !handle.createQuery("select has_table_privilege(:table, 'select')"
+                                + " and has_table_privilege(:table, 'insert') and has_table_privilege(:table, 'update')"
+                                + " and has_table_privilege(:table, 'delete')")
+                        .bind("table", table)
+                        .mapTo(Boolean.class)
+                        .one())
+                .toList());
+        if (!closed.isEmpty()) {
+            throw new NotKeptException(Cause.READ_ONLY, server + ": the login may not read and write the rows of "
+                    + String.join(", ", closed) + "; give its role the right (fencerow store migrate --grant)");
         }
     }
 

@@ -31,6 +31,21 @@ final class SqlMemory implements Memory {
     }
 
     @Override
+    public String settle(String name, String text) {
+        return database.write(handle -> {
+            handle.createUpdate("insert into memory (name, content) values (:name, :content) "
+                            + "on conflict (name) do nothing")
+                    .bind("name", name)
+                    .bind("content", text)
+                    .execute();
+            return handle.createQuery("select content from memory where name = :name")
+                    .bind("name", name)
+                    .mapTo(String.class)
+                    .one();
+        });
+    }
+
+    @Override
     public Map<String, String> columns() {
         return database.read(handle -> {
             var columns = new TreeMap<String, String>();

@@ -103,6 +103,24 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /**
+     * Tries whether a kiosk can work with a server: whether it answers, its tables are those of this version, and the
+     * login may read and write their rows.
+     *
+     * @return the server's own version, such as 16
+     * @throws UnusableStoreException if it cannot; says what to do
+     */
+    public static int tryOut(Server named) throws UnusableStoreException {
+        try (var server = new DatabaseServer(named)) {
+            // First: who may not read the tables cannot tell their version either.
+            server.checkRights();
+            server.checkVersion();
+            return server.version();
+        } catch (NotKeptException e) {
+            throw new UnusableStoreException(String.valueOf(e.getMessage()));
+        }
+    }
+
     /** What staff must know now: each says what happened and what to do. */
     public List<String> notices() {
         return notices.get();

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import fencerow.backoffice.document.DoctorDocument;
 import fencerow.backoffice.document.DoctorDocument.Check;
+import fencerow.storage.Server;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -87,13 +88,24 @@ class DoctorCommandTest {
     }
 
     @Test
-    void brokenContentAndAPrinterThatIsNotThereAreFound() throws IOException {
+    void brokenContentAPrinterAndADatabaseThatAreNotThereAreFound() throws IOException {
         Path config = Run.copy("kiosk-config", root);
         Path showroom = config.resolve("showroom.yaml");
         Files.writeString(showroom, Files.readString(showroom)
                 .replace("printer: \"\"", "printer: \"ipp://127.0.0.1:9/ipp/print\""));
         Run withPrinter = Run.on(machine(Map.of()), "doctor", "--json", "--config", config.toString());
         assertEquals("lacking", state(withPrinter, "printer"));
+
+        // Port 9 is the discard service's (RFC 863), which no machine of ours runs.
+        Files.writeString(showroom, Files.readString(showroom)
+                .replace("database: \"\"", "database: \"postgresql://127.0.0.1:9/yard\""));
+        Run noLogin = Run.on(machine(Map.of()), "doctor", "--config", config.toString());
+        assertTrue(noLogin.out().contains("[lacking] database: the login of the database is neither"), noLogin.out());
+        Map<String, String> login = Map.of(Server.USER, "peg", Server.PASSWORD, "field-gate-9");
+        Run away = Run.on(machine(login), "doctor", "--config", config.toString());
+        assertTrue(away.out().contains("[lacking] database: 127.0.0.1:9/yard: the server does not answer\n"
+                + "    see whether it runs and can be reached"), away.out());
+        assertFalse(away.out().contains("field-gate-9"), away.out());
 
         Files.writeString(config.resolve("prices.csv"), "nothing\n");
         Run broken = Run.on(machine(Map.of()), "doctor", "--config", config.toString());

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import fencerow.content.ShippedContent;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
@@ -66,7 +67,7 @@ class FencerowCommandTest {
         var err = new StringWriter();
         var surroundings =
                 new Surroundings(
-                        Path.of(""), Run.CLOCK, Run.MACHINE, kiosk, config -> config,
+                        Path.of(""), Run.CLOCK, Run.MACHINE, ShippedContent::read, kiosk, config -> config,
                         new PrintWriter(out), new PrintWriter(err));
         int code = FencerowCommand.run(surroundings, "kiosk");
         return new Run(code, out.toString(), err.toString(), List.of());

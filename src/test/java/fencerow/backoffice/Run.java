@@ -8,8 +8,7 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import fencerow.content.Content;
-import fencerow.content.ContentReader;
-import fencerow.content.Reading;
+import fencerow.content.ShippedContent;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -26,7 +25,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -75,7 +73,7 @@ record Run(int code, String out, String err, List<Folders> launched) {
         var out = new StringWriter();
         var err = new StringWriter();
         List<Folders> launched = new ArrayList<>();
-        var surroundings = new Surroundings(Path.of(""), CLOCK, machine, folders -> {
+        var surroundings = new Surroundings(Path.of(""), CLOCK, machine, ShippedContent::read, folders -> {
             launched.add(folders);
             return FencerowCommand.FINE;
         }, config -> data, new PrintWriter(out), new PrintWriter(err));
@@ -93,18 +91,7 @@ record Run(int code, String out, String err, List<Folders> launched) {
 
     /** What is shipped. */
     static Content shipped() {
-        return Shipped.CONTENT;
-    }
-
-    /** Read once for all tests; immutable. */
-    private static final class Shipped {
-        static final Content CONTENT = read();
-
-        private static Content read() {
-            Folders folders = Folders.below(Path.of(""));
-            Reading<Content> reading = new ContentReader().read(folders.content(), folders.config(), Optional.empty());
-            return ((Reading.Good<Content>) reading).content();
-        }
+        return ShippedContent.get();
     }
 
     /** Copies a folder, so that a test can spoil a file of it. */

@@ -38,6 +38,17 @@ class ServerStoreCommandTest {
         return Run.in(folder.resolve(data), MACHINE, all.toArray(String[]::new));
     }
 
+    private static Machine loggedIn(String user, String password) {
+        return new Machine("Linux", Path.of("/"), Map.of(Server.USER, user, Server.PASSWORD, password), MACHINE.data());
+    }
+
+    private static void assertDoctorSays(Path config, Machine machine, String state, String words) {
+        Run run = Run.on(machine, "doctor", "--config", config.toString());
+        String out = run.out();
+        int at = out.indexOf(state);
+        assertTrue(at >= 0 && out.indexOf(words, at) >= 0, out);
+    }
+
     @Test
     void withoutAServerNothingIsMovedAndWhatToDoIsSaid() throws IOException {
         Run.in(folder.resolve("data"), "store").failed(FencerowCommand.WRONG_USE);
@@ -61,7 +72,13 @@ class ServerStoreCommandTest {
             Run early = run(config, "data", "store", "move", "--to", "server");
             early.failed(FencerowCommand.NOT_FINE);
             assertTrue(early.err().contains("run fencerow store migrate"), early.err());
+            assertDoctorSays(config, MACHINE, "[lacking] database:", "run fencerow store migrate");
             run(config, "data", "store", "migrate").fine();
+            assertDoctorSays(config, MACHINE, "[fine] database:", "keeps stock and counts");
+            postgres.run("create role peg login password 'field-gate-9'", "postgres");
+            assertDoctorSays(config, loggedIn("peg", "field-gate-9"), "[lacking] database:", "store migrate --grant");
+            run(config, "data", "store", "migrate", "--grant", "peg").fine();
+            assertDoctorSays(config, loggedIn("peg", "field-gate-9"), "[fine] database:", "keeps stock and counts");
 
             var there = run(config, "data", "store", "move", "--to", "server", "--json").fine()
                     .document(StoreMoveCommand.MovedDocument.class);

@@ -1,5 +1,6 @@
 package fencerow.backoffice;
 
+import fencerow.content.ContentReader;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -59,7 +60,8 @@ public final class StockImportFigures {
         Duration busy = busy();
         var machine = new Machine("Linux", Path.of("/"), Map.of(), data);
         var surroundings = new Surroundings(
-                Path.of(""), Clock.system(ZoneOffset.UTC), machine, folders -> 0, config -> data, out, out);
+                Path.of(""), Clock.system(ZoneOffset.UTC), machine, new ContentReader()::read, folders -> 0,
+                config -> data, out, out);
         int code = FencerowCommand.run(surroundings, command);
         System.out.printf(Locale.ROOT, "%s: code %d, %.1f s by the wall, %.1f s of processors, heap at most %d MiB%n",
                 what, code, Duration.ofNanos(System.nanoTime() - start).toMillis() / 1000.0,

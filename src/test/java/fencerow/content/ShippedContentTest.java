@@ -27,7 +27,7 @@ class ShippedContentTest {
 
     @BeforeAll
     void read() {
-        reading = new ContentReader().read(Path.of("content"), Path.of("kiosk-config"), Optional.empty());
+        reading = new ContentReader().review(Path.of("content"), Path.of("kiosk-config"), Optional.empty());
     }
 
     @Test

@@ -12,12 +12,10 @@ import fencerow.terms.Figure;
 import fencerow.terms.MachineClass;
 import fencerow.terms.Threshold;
 import fencerow.terms.UnitOfMeasure;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -32,9 +30,7 @@ class ShippedModelsTest {
 
     @BeforeAll
     void read() {
-        Catalogue catalogue = TinyContent.good(new ContentReader()
-                        .read(Path.of("content"), Path.of("kiosk-config"), Optional.empty()))
-                .showroom().catalogue();
+        Catalogue catalogue = ShippedContent.get().showroom().catalogue();
         models = List.copyOf(catalogue.models());
         items = List.copyOf(catalogue.items());
         assertTrue(models.size() >= 20, () -> "only " + models.size() + " models");

@@ -17,7 +17,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.zip.ZipEntry;
@@ -29,8 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Stock lists from elsewhere: what is understood, what is refused, and that what is written is read again. */
 class StockFileTest {
-    private static final UnitReader READER = TinyContent.good(new ContentReader().read(
-            Path.of("content"), Path.of("kiosk-config"), Optional.empty())).units();
+    private static final UnitReader READER = ShippedContent.get().units();
 
     @TempDir
     Path folder;

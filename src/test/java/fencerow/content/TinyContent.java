@@ -94,7 +94,7 @@ record TinyContent(Path root) {
     }
 
     Reading<Content> read() {
-        return new ContentReader().read(root.resolve("content"), root.resolve("kiosk-config"), Optional.empty());
+        return new ContentReader().review(root.resolve("content"), root.resolve("kiosk-config"), Optional.empty());
     }
 
     /** What was read. @throws AssertionError with all problems if it cannot be used */

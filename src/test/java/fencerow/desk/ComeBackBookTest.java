@@ -12,8 +12,10 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Base64;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -27,6 +29,8 @@ class ComeBackBookTest {
     private static final class Shelf implements ComeBacks, Memory {
         private final Map<String, Row> rows = new HashMap<>();
         private final Map<String, String> words = new HashMap<>();
+        /** What others do after the next look at the words. */
+        private Runnable meanwhile = () -> {};
 
         @Override
         public void keep(Row row) {
@@ -42,7 +46,11 @@ class ComeBackBookTest {
 
         @Override
         public Optional<String> find(String name) {
-            return Optional.ofNullable(words.get(name));
+            Optional<String> found = Optional.ofNullable(words.get(name));
+            Runnable others = meanwhile;
+            meanwhile = () -> {};
+            others.run();
+            return found;
         }
 
         @Override
@@ -53,6 +61,11 @@ class ComeBackBookTest {
         @Override
         public void remember(String name, String text) {
             words.put(name, text);
+        }
+
+        @Override
+        public String settle(String name, String text) {
+            return words.merge(name, text, (first, second) -> first);
         }
 
         @Override
@@ -67,6 +80,17 @@ class ComeBackBookTest {
     }
 
     private final Shelf shelf = new Shelf();
+
+    @Test
+    void twoKiosksThatKeepTheirFirstVisitAtTheSameMomentBothFindIt() {
+        List<ComeBackCode> others = new ArrayList<>();
+        shelf.meanwhile = () -> others.add(on("2026-05-04").keep("another visit", 3).code());
+
+        ComeBackCode own = on("2026-05-04").keep(TEXT, 3).code();
+
+        assertEquals(Optional.of(TEXT), on("2026-05-04").find(own));
+        assertEquals(Optional.of("another visit"), on("2026-05-04").find(others.get(0)));
+    }
 
     private ComeBackBook on(String day) {
         Clock clock = Clock.fixed(Instant.parse(day + "T12:00:00Z"), ZoneOffset.UTC);

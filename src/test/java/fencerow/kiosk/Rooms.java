@@ -2,9 +2,7 @@ package fencerow.kiosk;
 
 import fencerow.backoffice.Finders;
 import fencerow.content.Content;
-import fencerow.content.ContentReader;
-import fencerow.content.Reading;
-import fencerow.desk.Counts;
+import fencerow.content.ShippedContent;
 import fencerow.desk.Settings;
 import fencerow.desk.Settings.PaperSettings;
 import fencerow.desk.StockDesk;
@@ -12,7 +10,6 @@ import fencerow.kiosk.frame.ListPrinter;
 import fencerow.kiosk.frame.Premises;
 import fencerow.printing.PrintOutcome;
 import fencerow.wording.PseudoLocale;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -61,17 +58,12 @@ public final class Rooms {
     }
 
     private static Premises read() {
-        Reading<Content> reading =
-                new ContentReader().read(Path.of("content"), Path.of("kiosk-config"), Optional.empty());
-        if (reading instanceof Reading.Good<Content> good) {
-            Content content = good.content().withPseudoLocale();
-            return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
-                    Finders.of(content)::find, new ScriptedPrinter(new PrintOutcome.Printed()),
-                    content.version(), List.of(), new ScriptedCounts(), Optional.of(new ScriptedComeBack()),
-                    Optional.of(new StockDesk(MemoryBook.demo(content), content.units().form(),
-                            Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC))),
-                    new ScriptedPictures());
-        }
-        throw new AssertionError("the shipped content has mistakes: " + reading);
+        Content content = ShippedContent.get().withPseudoLocale();
+        return new Premises(content.showroom(), content.texts(), content.libraries(), content.settings(),
+                Finders.of(content)::find, new ScriptedPrinter(new PrintOutcome.Printed()),
+                content.version(), List.of(), new ScriptedCounts(), Optional.of(new ScriptedComeBack()),
+                Optional.of(new StockDesk(MemoryBook.demo(content), content.units().form(),
+                        Clock.fixed(Instant.parse("2026-03-02T10:15:30Z"), ZoneOffset.UTC))),
+                new ScriptedPictures());
     }
 }

@@ -4,20 +4,18 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import fencerow.backoffice.Finders;
 import fencerow.content.Content;
-import fencerow.content.ContentReader;
-import fencerow.content.Reading;
+import fencerow.content.ShippedContent;
 import fencerow.wording.SearchEntries;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.zip.CRC32;
 
 /** The shipped content as the search sees it, read and indexed once. */
 final class Shelf {
-    private static final Content CONTENT = read();
+    private static final Content CONTENT = ShippedContent.get();
     private static final List<SearchEntries> SOURCES = Finders.sources(CONTENT);
     private static final Finder FINDER = Finder.of(entries(), synonyms(), CONTENT.aliases());
 
@@ -68,14 +66,5 @@ final class Shelf {
         var hash = new CRC32();
         hash.update((judged.text() + "\t" + judged.language()).getBytes(UTF_8));
         return hash.getValue() % 2 == 1;
-    }
-
-    private static Content read() {
-        Reading<Content> reading =
-                new ContentReader().read(Path.of("content"), Path.of("kiosk-config"), Optional.empty());
-        if (reading instanceof Reading.Good<Content> good) {
-            return good.content();
-        }
-        throw new IllegalStateException(((Reading.Bad<Content>) reading).problems().toString());
     }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import fencerow.desk.Counter;
 import fencerow.desk.Edit;
@@ -27,11 +26,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Several kiosks on one server: what each sees of the others, and what is there while the server is away. */
@@ -43,37 +41,21 @@ class ServerSharedTest {
     private static final Counter READ = Counter.of(Counter.Kind.READ, "loader");
     private static final Duration SOON = Duration.ofMillis(20);
 
-    @TempDir
-    static Path servers;
-
-    private static Optional<TestServer> started = Optional.empty();
+    @RegisterExtension
+    private static final OwnServer OWN = new OwnServer();
 
     @TempDir
     Path folder;
 
     private Optional<Server> server = Optional.empty();
 
-    @BeforeAll
-    static void start() throws Exception {
-        assumeTrue(Boolean.getBoolean(TestServer.ASKED_FOR), TestServer.HOW);
-        started = Optional.of(TestServer.start(servers));
-    }
-
-    @AfterAll
-    static void stop() throws Exception {
-        if (started.isPresent()) {
-            started.get().close();
-        }
-    }
-
     private static TestServer postgres() {
-        return started.orElseThrow();
+        return OWN.postgres();
     }
 
     @BeforeEach
-    void makeADatabase() throws Exception {
-        server = Optional.of(postgres().database());
-        Store.migrate(server.get(), Optional.empty());
+    void takeTheDatabase() {
+        server = Optional.of(OWN.database());
     }
 
     private Store kiosk(String name) throws UnusableStoreException {

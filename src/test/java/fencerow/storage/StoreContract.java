@@ -186,10 +186,13 @@ abstract class StoreContract {
             store.memory().rememberColumns(Map.of("Our price", "asking"));
             store.memory().remember("stock-file", "one");
             store.memory().remember("stock-file", "two");
+            assertEquals("one", store.memory().settle("salt", "one"));
+            assertEquals("one", store.memory().settle("salt", "two"));
         }
         try (Store store = open()) {
             assertEquals(Map.of("Our price", "asking"), store.memory().columns());
             assertEquals(Optional.of("two"), store.memory().find("stock-file"));
+            assertEquals(Optional.of("one"), store.memory().find("salt"));
             assertEquals(Optional.empty(), store.memory().find("nothing"));
         }
     }

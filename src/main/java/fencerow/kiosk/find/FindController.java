@@ -9,7 +9,6 @@ import fencerow.kiosk.frame.Frame;
 import fencerow.kiosk.frame.Place;
 import fencerow.kiosk.frame.Screen;
 import fencerow.search.Kind;
-import fencerow.search.LostWords;
 import fencerow.search.Tag;
 import fencerow.terms.ItemId;
 import fencerow.terms.QuestionId;
@@ -31,7 +30,7 @@ public final class FindController implements Screen {
     private final FindModel model;
     private final FindInteractor interactor;
     private final FindView view;
-    private String lost = "";
+    private List<String> lost = List.of();
     private Narrowed narrowed;
 
     /** At the place. */
@@ -50,7 +49,7 @@ public final class FindController implements Screen {
     private final class Touches implements FindView.Touches {
         @Override
         public void card(Target target) {
-            lost = model.found().get().deadEnd() ? lost : "";
+            lost = model.found().get().deadEnd() ? lost : List.of();
             open(target);
         }
 
@@ -121,21 +120,24 @@ public final class FindController implements Screen {
         String typed = model.query().get();
         Narrowed wanted = narrowed;
         Visit visit = frame.visit().get();
-        frame.backRoom().work(DESK, () -> interactor.found(typed, wanted, visit), this::show, frame::failed);
+        frame.backRoom().work(DESK, () -> {
+            Found found = interactor.found(typed, wanted, visit);
+            return new Looked(found, interactor.lost(typed, found));
+        }, this::show, frame::failed);
     }
 
-    private void show(Found found) {
-        // Words put right still find something; if nobody wants it, they were meant as written.
-        lost = found.deadEnd() || found.didYouMean().isPresent() ? model.query().get() : "";
-        model.found().set(found);
+    private record Looked(Found found, List<String> lost) {}
+
+    private void show(Looked looked) {
+        lost = looked.lost();
+        model.found().set(looked.found());
     }
 
     /** What was looked for last and not found is counted, as far as it is ordinary words. */
     @Override
     public void left() {
-        List<String> words = lost.isEmpty() ? List.of() : LostWords.load().of(lost);
-        if (!words.isEmpty()) {
-            frame.counts().count(Counter.of(Counter.Kind.NOT_FOUND, String.join(" ", words)));
+        if (!lost.isEmpty()) {
+            frame.counts().count(Counter.of(Counter.Kind.NOT_FOUND, String.join(" ", lost)));
         }
     }
 

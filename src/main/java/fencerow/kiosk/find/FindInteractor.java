@@ -13,6 +13,7 @@ import fencerow.kiosk.frame.Search;
 import fencerow.search.Hit;
 import fencerow.search.Intent;
 import fencerow.search.Kind;
+import fencerow.search.LostWords;
 import fencerow.search.Marked;
 import fencerow.search.Query;
 import fencerow.search.Results;
@@ -93,6 +94,12 @@ final class FindInteractor {
                 .map(each -> new Card(say("kind." + Kind.EXPLAINER.id(), Map.of()), Marked.plain(each.title()),
                         Marked.plain(""), new Target(Kind.EXPLAINER, each.topic().value())))
                 .toList();
+    }
+
+    /** What may be counted of words that were not found. Called in the background, for it reads a list. */
+    List<String> lost(String typed, Found found) {
+        // Words put right still find something; if nobody wants it, they were meant as written.
+        return found.deadEnd() || found.didYouMean().isPresent() ? LostWords.load().of(typed) : List.of();
     }
 
     private Map<Tag, Double> favoured(Visit visit) {

@@ -257,6 +257,7 @@ public final class Frame implements Sayings {
                 && comfort.equals(Comfort.usual(premises.settings()));
         IdleWatch.State state = isUnattended() ? new IdleWatch.State.Here() : idle.state();
         if (state instanceof IdleWatch.State.Gone || state instanceof IdleWatch.State.Asking && nothingToLose) {
+            register.stay().goneFor(idle.quiet());
             startOver(new Place.Attract());
         } else {
             overlays.follow(state);

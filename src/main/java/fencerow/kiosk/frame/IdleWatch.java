@@ -59,10 +59,14 @@ final class IdleWatch {
         return idle.warnAfter().compareTo(bounded) > 0 ? idle.warnAfter() : bounded;
     }
 
+    /** How long nothing was touched. */
+    Duration quiet() {
+        return Duration.between(lastTouch, clock.instant());
+    }
+
     /** How things stand now. */
     State state() {
-        Duration quiet = Duration.between(lastTouch, clock.instant());
-        Duration asked = quiet.minus(wait);
+        Duration asked = quiet().minus(wait);
         if (asked.isNegative()) {
             return new State.Here();
         }

@@ -34,6 +34,11 @@ public final class Stay {
         }
     }
 
+    /** The shopper went away so long ago without a word; that time is nobody's. */
+    void goneFor(Duration quiet) {
+        since = since.plus(quiet);
+    }
+
     private void leave() {
         // A clock that was set meanwhile tells nothing; a screen nobody left for long was not looked at all the time.
         long seconds = Math.min(LONGEST_SECONDS, Duration.between(since, clock.instant()).toSeconds());

@@ -14,7 +14,7 @@ public final class Boxes {
 
     /** One below the other, at the usual distance. */
     public static VBox stack(Node... parts) {
-        VBox box = new VBox(parts);
+        VBox box = new Stack(parts);
         box.getStyleClass().add(Styles.STACK);
         box.setFillWidth(true);
         return box;
@@ -44,6 +44,35 @@ public final class Boxes {
         VBox box = stack(parts);
         box.getStyleClass().add(Styles.CARD);
         return box;
+    }
+
+    /** Remembers how high it is at a width; what changes it, asks for a new layout. */
+    private static final class Stack extends VBox {
+        private final Heights least = new Heights();
+        private final Heights preferred = new Heights();
+
+        Stack(Node... parts) {
+            getChildren().setAll(parts);
+        }
+
+        @Override
+        public void requestLayout() {
+            if (least != null && preferred != null) { // while the box itself is made, there are none yet
+                least.forget();
+                preferred.forget();
+            }
+            super.requestLayout();
+        }
+
+        @Override
+        protected double computeMinHeight(double width) {
+            return least.at(width, super::computeMinHeight);
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            return preferred.at(width, super::computePrefHeight);
+        }
     }
 
     /** Beside each other, on one line. */

@@ -2,12 +2,10 @@ package fencerow.kiosk.kit;
 
 import java.util.Collection;
 import javafx.geometry.Insets;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
-import javafx.scene.layout.Pane;
 
 /** Equal columns, as many as fit; the parts of a row are all as high as the highest. */
-public final class Columns extends Pane {
+public final class Columns extends WidthFirst {
     private static final double GAP = 5;
     private static final double NEAR_GAP = 3;
 
@@ -53,7 +51,7 @@ public final class Columns extends Pane {
         return getManagedChildren().stream()
                 .skip((long) row * columns)
                 .limit(columns)
-                .mapToDouble(part -> Math.ceil(Math.max(part.minHeight(columnWidth), part.prefHeight(columnWidth))))
+                .mapToDouble(part -> height(part, columnWidth))
                 .max()
                 .orElse(0);
     }
@@ -63,28 +61,13 @@ public final class Columns extends Pane {
     }
 
     @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
-    }
-
-    @Override
     protected double computePrefWidth(double height) {
         Insets insets = getInsets();
         return most * least + (most - 1) * gap + insets.getLeft() + insets.getRight();
     }
 
     @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
+    double heightAt(double width) {
         Insets insets = getInsets();
         double inner = (width < 0 ? computePrefWidth(-1) : width) - insets.getLeft() - insets.getRight();
         int columns = columns(inner);

@@ -1,12 +1,10 @@
 package fencerow.kiosk.kit;
 
 import javafx.geometry.Insets;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
-import javafx.scene.layout.Pane;
 
 /** Two parts at the two ends of a line; where they do not fit beside each other, the second is put below the first. */
-public final class Ends extends Pane {
+public final class Ends extends WidthFirst {
     private static final double GAP = 4;
 
     private final Node first;
@@ -28,14 +26,6 @@ public final class Ends extends Pane {
         return this;
     }
 
-    private static double width(Node part) {
-        return Math.ceil(Math.max(part.minWidth(-1), part.prefWidth(-1)));
-    }
-
-    private static double height(Node part, double width) {
-        return Math.ceil(Math.max(part.minHeight(width), part.prefHeight(width)));
-    }
-
     private boolean besideEachOther(double inner) {
         return width(first) + gap + width(second) <= inner;
     }
@@ -45,28 +35,13 @@ public final class Ends extends Pane {
     }
 
     @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
-    }
-
-    @Override
     protected double computePrefWidth(double height) {
         Insets insets = getInsets();
         return width(first) + gap + width(second) + insets.getLeft() + insets.getRight();
     }
 
     @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
+    double heightAt(double width) {
         double inner = inner(width < 0 ? computePrefWidth(-1) : width);
         double height = besideEachOther(inner)
                 ? Math.max(height(first, width(first)), height(second, width(second)))

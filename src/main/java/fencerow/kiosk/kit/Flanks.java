@@ -3,12 +3,10 @@ package fencerow.kiosk.kit;
 import java.util.List;
 import java.util.Optional;
 import javafx.geometry.Insets;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
-import javafx.scene.layout.Pane;
 
 /** Something in the middle of a line, with buttons at both ends that keep their width; the middle gives way. */
-public final class Flanks extends Pane {
+public final class Flanks extends WidthFirst {
     private static final double GAP = 5;
 
     private final Optional<Node> left;
@@ -27,14 +25,6 @@ public final class Flanks extends Pane {
         right.ifPresent(getChildren()::add);
     }
 
-    private static double width(Node part) {
-        return Math.ceil(Math.max(part.minWidth(-1), part.prefWidth(-1)));
-    }
-
-    private static double height(Node part, double width) {
-        return Math.ceil(Math.max(part.minHeight(width), part.prefHeight(width)));
-    }
-
     private double end(Optional<Node> part) {
         return part.map(each -> width(each) + gap).orElse(0.0);
     }
@@ -45,28 +35,13 @@ public final class Flanks extends Pane {
     }
 
     @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
-    }
-
-    @Override
     protected double computePrefWidth(double height) {
         Insets insets = getInsets();
         return end(left) + width(middle) + end(right) + insets.getLeft() + insets.getRight();
     }
 
     @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
+    double heightAt(double width) {
         double whole = width < 0 ? computePrefWidth(-1) : width;
         double highest = height(middle, middleWidth(whole));
         for (Optional<Node> part : List.of(left, right)) {

@@ -1,15 +1,13 @@
 package fencerow.kiosk.kit;
 
 import javafx.geometry.Insets;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
-import javafx.scene.layout.Pane;
 
 /**
  * A main part and a narrower one beside it, each as high as it needs; where the line is too short for both, the second
  * goes below the first.
  */
-public final class Split extends Pane {
+public final class Split extends WidthFirst {
     private static final double GAP = 8;
 
     private final Node main;
@@ -43,32 +41,13 @@ public final class Split extends Pane {
         return width - getInsets().getLeft() - getInsets().getRight();
     }
 
-    private static double height(Node part, double width) {
-        return Math.ceil(Math.max(part.minHeight(width), part.prefHeight(width)));
-    }
-
-    @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
-    }
-
     @Override
     protected double computePrefWidth(double height) {
         return mainLeast + gap + sideWidth + getInsets().getLeft() + getInsets().getRight();
     }
 
     @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
+    double heightAt(double width) {
         double inner = inner(width < 0 ? computePrefWidth(-1) : width);
         double height = beside(inner)
                 ? Math.max(height(main, inner - gap - sideWidth), height(side, sideWidth))

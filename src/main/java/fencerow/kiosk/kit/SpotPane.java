@@ -2,12 +2,10 @@ package fencerow.kiosk.kit;
 
 import java.util.List;
 import javafx.geometry.Insets;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
-import javafx.scene.layout.Pane;
 
 /** Puts its parts where the width it gets lets them go, and is as high as that takes. */
-abstract class SpotPane extends Pane {
+abstract class SpotPane extends WidthFirst {
     /** Where a part goes, inside the pane's own edges. */
     record Spot(Node part, double x, double y, double width, double height) {}
 
@@ -17,21 +15,6 @@ abstract class SpotPane extends Pane {
     /** The width at which nothing has to give way. */
     abstract double fullWidth();
 
-    /** How high the part is at the width, in whole pixels. */
-    static double height(Node part, double width) {
-        return Math.ceil(Math.max(part.minHeight(width), part.prefHeight(width)));
-    }
-
-    @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
-    }
-
     @Override
     protected double computePrefWidth(double height) {
         Insets insets = getInsets();
@@ -39,12 +22,7 @@ abstract class SpotPane extends Pane {
     }
 
     @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
+    double heightAt(double width) {
         Insets insets = getInsets();
         double inner = (width < 0 ? computePrefWidth(-1) : width) - insets.getLeft() - insets.getRight();
         double bottom = spots(inner).stream().mapToDouble(spot -> spot.y() + spot.height()).max().orElse(0);

@@ -38,6 +38,7 @@ public class Touch extends StackPane implements Held {
             new SimpleStyleableDoubleProperty(LEAST_WIDTH, this, "least width");
     private final StyleableDoubleProperty leastHeight =
             new SimpleStyleableDoubleProperty(LEAST_HEIGHT, this, "least height");
+    private final Heights heights = new Heights();
     private final Runnable action;
     private boolean down;
     private boolean selected;
@@ -102,7 +103,15 @@ public class Touch extends StackPane implements Held {
 
     @Override
     protected double computePrefHeight(double width) {
-        return Math.max(leastHeight.get(), super.computePrefHeight(width));
+        return Math.max(leastHeight.get(), heights.at(width, super::computePrefHeight));
+    }
+
+    @Override
+    public final void requestLayout() {
+        if (heights != null) { // while the pane itself is made, there are none yet
+            heights.forget();
+        }
+        super.requestLayout();
     }
 
     /** With style classes. */

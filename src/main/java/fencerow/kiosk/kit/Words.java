@@ -20,8 +20,18 @@ public final class Words {
      * Measures for a width one pixel less than it gets: rounding could otherwise wrap a line more than was measured.
      */
     private static final class Line extends Label {
+        private final Heights heights = new Heights();
+
         Line(String words) {
             super(words);
+        }
+
+        @Override
+        public void requestLayout() {
+            if (heights != null) { // while the label itself is made, there are none yet
+                heights.forget();
+            }
+            super.requestLayout();
         }
 
         @Override
@@ -31,7 +41,7 @@ public final class Words {
 
         @Override
         protected double computePrefHeight(double width) {
-            return super.computePrefHeight(width > 1 ? width - 1 : width);
+            return heights.at(width, across -> super.computePrefHeight(across > 1 ? across - 1 : across));
         }
     }
 

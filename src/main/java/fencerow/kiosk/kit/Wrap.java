@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.geometry.Insets;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
-import javafx.scene.layout.Pane;
 
 /** Parts beside each other at their own widths, in as many rows as they need; none is wider than the whole. */
-public final class Wrap extends Pane {
+public final class Wrap extends WidthFirst {
     private static final double GAP = 4;
 
     private final double gap;
@@ -55,7 +53,7 @@ public final class Wrap extends Pane {
         boolean firstAlone = apart && computePrefWidth(-1) - getInsets().getLeft() - getInsets().getRight() > inner
                 && othersWidth() <= inner;
         for (Node part : getManagedChildren()) {
-            double width = Math.min(widthOf(part), inner);
+            double width = Math.min(width(part), inner);
             if (!parts.isEmpty() && (x + width > inner || firstAlone && rows.isEmpty())) {
                 rows.add(row(parts, widths));
                 parts = new ArrayList<>();
@@ -73,33 +71,15 @@ public final class Wrap extends Pane {
     }
 
     private double othersWidth() {
-        return getManagedChildren().stream().skip(1).mapToDouble(part -> widthOf(part) + gap).sum() - gap;
+        return getManagedChildren().stream().skip(1).mapToDouble(part -> width(part) + gap).sum() - gap;
     }
 
     private static Row row(List<Node> parts, List<Double> widths) {
         double height = 0;
         for (int i = 0; i < parts.size(); i++) {
-            height = Math.max(height, heightOf(parts.get(i), widths.get(i)));
+            height = Math.max(height, height(parts.get(i), widths.get(i)));
         }
         return new Row(parts, widths, height);
-    }
-
-    private static double widthOf(Node part) {
-        return Math.ceil(Math.max(part.minWidth(-1), part.prefWidth(-1)));
-    }
-
-    private static double heightOf(Node part, double width) {
-        return Math.ceil(Math.max(part.minHeight(width), part.prefHeight(width)));
-    }
-
-    @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
     }
 
     @Override
@@ -107,18 +87,13 @@ public final class Wrap extends Pane {
         Insets insets = getInsets();
         double width = insets.getLeft() + insets.getRight() - gap;
         for (Node part : getManagedChildren()) {
-            width += widthOf(part) + gap;
+            width += width(part) + gap;
         }
         return Math.max(0, width);
     }
 
     @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
+    double heightAt(double width) {
         Insets insets = getInsets();
         double inner = width < 0 ? Double.MAX_VALUE : width - insets.getLeft() - insets.getRight();
         double height = insets.getTop() + insets.getBottom() - gap;
