@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The score is a weighted sum of wishes that are met or not. Held against worked examples of decision analysis; a
- * graded criterion is so many wishes as it has steps, each worth its step. The method of the ideal point (TOPSIS) and swing
- * weights have no counterpart here: weights stand in the content, and nothing is measured from an ideal.
+ * graded criterion is so many wishes as it has steps, each worth its step. The method of the ideal point (TOPSIS) and
+ * swing weights have no counterpart here: weights stand in the content, and nothing is measured from an ideal.
  */
 class WeightedScoreTest {
     /** Three criteria of four alternatives: Tzeng and Huang, Multiple Attribute Decision Making, CRC Press, 2011. */
