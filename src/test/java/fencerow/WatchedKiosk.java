@@ -9,6 +9,7 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
@@ -56,7 +57,7 @@ final class WatchedKiosk {
 
     private static void stray() {
         Pane pane = new Pane();
-        pane.setBackground(Background.fill(Color.rgb(STRAY >> 16, STRAY >> 8 & 0xff, STRAY & 0xff)));
+        pane.setBackground(Background.fill(Color.web(String.format(Locale.ROOT, "#%06x", STRAY))));
         Stage stage = new Stage();
         stage.setScene(new Scene(pane, 800, 600));
         stage.setMaximized(true);
