@@ -14,7 +14,7 @@ import java.util.Map;
  *
  * @param handout  what to print
  * @param phrases  the words
- * @param mostRows the most must-haves with a row; the others are counted
+ * @param mostRows the most must-haves with a row, one fewer where a trade-in has one; the others are counted
  */
 record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
     private static final List<String> HEADS = List.of("first", "second", "third");
@@ -23,7 +23,9 @@ record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
     Map<String, Object> values() {
         List<Handout.MustHave> mustHaves = handout.mustHaves();
         List<Map<String, Object>> rows = new ArrayList<>();
-        for (int i = 0; i < Math.min(mostRows, mustHaves.size()); i++) {
+        boolean hasTrade = handout.tractors().stream().anyMatch(tractor -> tractor.trade().cents() > 0);
+        int most = hasTrade ? mostRows - 1 : mostRows;
+        for (int i = 0; i < Math.min(most, mustHaves.size()); i++) {
             rows.add(mustRow(i, mustHaves.get(i)));
         }
         int more = mustHaves.size() - rows.size();
@@ -36,6 +38,7 @@ record ComparisonValues(Handout handout, Phrases phrases, int mostRows) {
                 "columns", columns,
                 "mustRows", rows,
                 "hasMustRows", !rows.isEmpty(),
+                "hasTrade", hasTrade,
                 "more", more > 0 ? texts.get("paper.compare.more-must-haves", Map.of("count", more)) : "",
                 "code", QrCode.text(handout, texts),
                 "comeBack", handout.comeBack().map(code -> comeBack(code, texts)).orElse(""),

@@ -111,11 +111,12 @@ public final class Paper {
                 .upTo(mostLines, mostSigns);
     }
 
-    /** With as many must-have rows as keep the comparison on one page. */
+    /** With as many must-have rows as keep the comparison on one page, also where it begins a hair lower: not first. */
     private Setting fitComparison(Handout handout, Phrases phrases, PageFormat format, Setting setting) {
         for (Setting next = setting; ; next = next.withOneMustRowLess()) {
-            try (Typesetter.Pages pages = set(handout, phrases, format, next, List.of(Sheet.COMPARISON))) {
-                if (pages.count() == 1 || next.mustRows() == 0) {
+            try (Typesetter.Pages pages =
+                    set(handout, phrases, format, next, List.of(Sheet.COMPARISON, Sheet.COMPARISON))) {
+                if (pages.count() == 2 || next.mustRows() == 0) {
                     return next;
                 }
             }

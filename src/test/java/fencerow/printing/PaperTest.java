@@ -1,6 +1,5 @@
 package fencerow.printing;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fencerow.checklist.ChecklistLine;
 import fencerow.checklist.ChecklistLine.Place;
 import fencerow.checklist.Composer;
+import fencerow.terms.Payment;
+import fencerow.terms.PriceRange;
 import fencerow.terms.Stop;
 import fencerow.wording.PseudoLocale;
 import fencerow.wording.Texts;
@@ -209,8 +210,9 @@ class PaperTest {
             for (Handout.Tractor tractor : handouts.next().tractors()) {
                 filled++;
                 assertEquals(tractor.outTheDoor(), tractor.asking().plus(tractor.extras()));
-                tractor.ready().ifPresent(ready -> assertEquals(ready,
-                        fencerow.terms.PriceRange.exactly(tractor.outTheDoor()).plus(tractor.toSpend().orElseThrow())));
+                tractor.ready().ifPresent(ready -> assertEquals(ready, Payment.of(
+                                PriceRange.exactly(tractor.outTheDoor()).plus(tractor.toSpend().orElseThrow()))
+                        .less(tractor.trade())));
             }
         }
         assertTrue(filled > 5);
@@ -266,15 +268,25 @@ class PaperTest {
     }
 
     @Test
-    void nothingIsLeftInTheTemporaryFolder() {
+    void nothingIsLeftInTheTemporaryFolder() throws Exception {
         Path temporary = Path.of(System.getProperty("java.io.tmpdir"));
         var handouts = new RandomHandouts(4, ENGLISH);
         Handout handout = handouts.next();
         String[] before = temporary.toFile().list();
         paper.print(handout, handouts.phrases(), PageFormat.LETTER, TWO_PAGES);
-        List<String> more = new ArrayList<>(Arrays.asList(temporary.toFile().list()));
+        List<String> more = ofRenderers(temporary);
         more.removeAll(Arrays.asList(before));
-        more.removeIf(name -> !name.contains("PDF") && !name.contains("imageio") && !name.contains("pdf"));
-        assertArrayEquals(new String[0], more.toArray());
+        // Other tests print at the same time; what theirs leave goes when they are done.
+        for (int look = 0; look < 100 && !more.isEmpty(); look++) {
+            Thread.sleep(100);
+            more.retainAll(ofRenderers(temporary));
+        }
+        assertEquals(List.of(), more);
+    }
+
+    private static List<String> ofRenderers(Path folder) {
+        List<String> names = new ArrayList<>(Arrays.asList(folder.toFile().list()));
+        names.removeIf(name -> !name.contains("PDF") && !name.contains("imageio") && !name.contains("pdf"));
+        return names;
     }
 }
