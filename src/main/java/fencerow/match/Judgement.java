@@ -27,6 +27,7 @@ final class Judgement {
     private final int missed;
     private final PriceRange price;
     private final Wishes wishes;
+    private volatile @Nullable List<Share> shares;
     private volatile @Nullable Plan plan;
     private volatile @Nullable Score score;
     private volatile @Nullable Finding finding;
@@ -118,11 +119,16 @@ final class Judgement {
 
     /** All parts, in the order of their rows. */
     private List<Share> shares() {
-        return IntStream.range(0, answers.size())
-                .boxed()
-                .flatMap(s -> answers.get(s).shares().stream().map(share -> share.in(sections.get(s).slice())))
-                .sorted(Comparator.comparingInt(share -> share.slice().rows()[0]))
-                .toList();
+        List<Share> known = shares;
+        if (known == null) {
+            known = IntStream.range(0, answers.size())
+                    .boxed()
+                    .flatMap(s -> answers.get(s).shares().stream().map(share -> share.in(sections.get(s).slice())))
+                    .sorted(Comparator.comparingInt(share -> share.slice().rows()[0]))
+                    .toList();
+            shares = known;
+        }
+        return known;
     }
 
     /** How, or why not. */
@@ -146,18 +152,21 @@ final class Judgement {
     }
 
     /**
-     * The cheapest plan when some must-haves are not asked for.
+     * What the cheapest plan costs when some must-haves are not asked for; empty where there is none.
      *
      * @param requirements their places in the needs
      */
-    Optional<Plan> without(List<Integer> requirements) {
-        List<Share> shares = shares();
-        List<Optional<Solver.Solution>> solutions = new ArrayList<>();
-        for (Share share : shares) {
+    Optional<PriceRange> priceWithout(List<Integer> requirements) {
+        PriceRange sum = PriceRange.ZERO;
+        for (Share share : shares()) {
             List<Integer> own = share.own(requirements);
-            solutions.add(own.isEmpty() ? share.part().solution() : share.part().without(own));
+            Optional<Solver.Solution> solution = own.isEmpty() ? share.part().solution() : share.part().without(own);
+            if (solution.isEmpty()) {
+                return Optional.empty();
+            }
+            sum = sum.plus(kind.price(share.slice().items(), solution.get().counts()));
         }
-        return together(shares, solutions);
+        return Optional.of(sum);
     }
 
     /** The plan that the solutions of the shares come to; empty where one has none. */

@@ -78,8 +78,8 @@ public final class Match {
      */
     Optional<ReadyPrice> priceWithout(List<Integer> requirements) {
         return judgement
-                .without(requirements)
-                .map(plan -> new ReadyPrice(price.asking(), price.catchUp(), plan.price()));
+                .priceWithout(requirements)
+                .map(plan -> new ReadyPrice(price.asking(), price.catchUp(), plan));
     }
 
     /** The middle of {@link #price}. */

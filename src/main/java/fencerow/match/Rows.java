@@ -11,7 +11,6 @@ final class Rows {
     private final int[] whose;
     private final int[][] helpers;
     private final long[][] gives;
-    private final long[][] helpersAsBits;
     private final Sparse[] changesOf;
 
     /** Lays out the rows of a setup. */
@@ -22,7 +21,6 @@ final class Rows {
         this.whose = new int[count];
         this.helpers = new int[count][];
         this.gives = new long[count][];
-        this.helpersAsBits = new long[count][(items.count() + Long.SIZE - 1) / Long.SIZE];
         int mustsSeen = 0;
         for (int r = 0; r < count; r++) {
             Setup.Row row = setup.rows().get(r);
@@ -30,9 +28,6 @@ final class Rows {
             whose[r] = row.whose();
             mustsSeen = roles[r] == Setup.Role.MUST ? Math.max(mustsSeen, whose[r] + 1) : mustsSeen;
             cheapestFirst(r, row.change());
-            for (int item : helpers[r]) {
-                helpersAsBits[r][item / Long.SIZE] |= 1L << (item % Long.SIZE);
-            }
         }
         this.musts = mustsSeen;
         this.changesOf = setup.changesByItem();
@@ -90,19 +85,23 @@ final class Rows {
         return gives[row];
     }
 
-    /** The same items as a set of bits. */
-    long[] helpersAsBits(int row) {
-        return helpersAsBits[row];
+    /** For each row its helpers as a set of bits. */
+    long[][] helpersAsBits() {
+        long[][] bits = new long[count][(items.count() + Long.SIZE - 1) / Long.SIZE];
+        for (int r = 0; r < count; r++) {
+            for (int item : helpers[r]) {
+                bits[r][item / Long.SIZE] |= 1L << (item % Long.SIZE);
+            }
+        }
+        return bits;
     }
 
     /** Whether the row has to hold, given the must-haves asked for and how many of each item there are. */
     boolean isActive(int row, boolean[] asked, int[] counts) {
-        return switch (roles[row]) {
-            case MUST -> asked[whose[row]];
-            case NEED -> counts[whose[row]] > 0;
-            case LIMIT -> true;
-            case WISH -> false;
-        };
+        Setup.Role role = roles[row];
+        return role == Setup.Role.LIMIT
+                || role == Setup.Role.MUST && asked[whose[row]]
+                || role == Setup.Role.NEED && counts[whose[row]] > 0;
     }
 
     /** Adds to each row what so many of an item change there. */

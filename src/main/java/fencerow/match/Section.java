@@ -162,13 +162,8 @@ final class Section {
     private PriceRange price(List<Share> shares) {
         PriceRange price = PriceRange.ZERO;
         for (Share share : shares) {
-            int[] counts = share.part().solution().orElseThrow().counts();
-            for (int i = 0; i < counts.length; i++) {
-                if (counts[i] > 0) {
-                    int item = slice.items()[share.slice().items()[i]];
-                    price = price.plus(kind.price(item).times(counts[i]));
-                }
-            }
+            int[] items = share.in(slice).slice().items();
+            price = price.plus(kind.price(items, share.part().solution().orElseThrow().counts()));
         }
         return price;
     }

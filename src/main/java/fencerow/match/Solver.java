@@ -70,6 +70,7 @@ final class Solver {
         private final long[] values;
         private long cost;
         private @Nullable Solution best;
+        private long @Nullable [][] helpersAsBits;
 
         private Search(long[] headroom, boolean[] asked, boolean[] forbidden, boolean anyWillDo) {
             this.asked = asked;
@@ -177,7 +178,12 @@ final class Solver {
          * helper alone; mixing helpers cannot be cheaper.
          */
         private double floor(double[] floors) {
-            long[] used = new long[(items.count() + Long.SIZE - 1) / Long.SIZE];
+            long[][] bits = helpersAsBits;
+            if (bits == null) {
+                bits = rows.helpersAsBits();
+                helpersAsBits = bits;
+            }
+            long[] used = new long[bits[0].length];
             double sum = 0;
             while (true) {
                 int dearest = 0;
@@ -187,7 +193,7 @@ final class Solver {
                 if (floors[dearest] <= 0) {
                     return sum;
                 }
-                if (takeIfApart(rows.helpersAsBits(dearest), used)) {
+                if (takeIfApart(bits[dearest], used)) {
                     sum += floors[dearest];
                 }
                 floors[dearest] = 0;

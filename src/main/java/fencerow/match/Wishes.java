@@ -12,6 +12,7 @@ final class Wishes {
     private final Kind kind;
     private final int[] facts;
     private final List<Integer> wishes;
+    private final int mustsAll;
     private final boolean[] met;
     private final int percent;
 
@@ -24,6 +25,7 @@ final class Wishes {
         this.kind = kind;
         this.facts = facts;
         this.wishes = kind.layout().wishes();
+        this.mustsAll = kind.layout().needs().requirements().size() - wishes.size();
         this.met = new boolean[wishes.size()];
         int[] inUse = kind.free().length == 0 ? new int[0] : inUse(new int[kind.setup().items().count()]);
         long weightMet = 0;
@@ -44,7 +46,7 @@ final class Wishes {
 
     /** How many must-haves there are beside the wishes. */
     int mustsAll() {
-        return kind.layout().needs().requirements().size() - wishes.size();
+        return mustsAll;
     }
 
     /**
