@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import javafx.geometry.Insets;
-import javafx.geometry.Orientation;
 import javafx.scene.Node;
-import javafx.scene.layout.Pane;
 
 /** Equal columns, as many as fit; each part is as high as it needs and goes where the least stands so far. */
-public final class Masonry extends Pane {
+public final class Masonry extends WidthFirst {
     private static final double GAP = 5;
 
     private final double least;
@@ -43,21 +41,11 @@ public final class Masonry extends Pane {
             for (int i = 1; i < columns; i++) {
                 column = bottoms[i] < bottoms[column] ? i : column;
             }
-            double height = Math.ceil(Math.max(part.minHeight(width), part.prefHeight(width)));
+            double height = height(part, width);
             spots.add(new Spot(part, column * (width + gap), bottoms[column], width, height));
             bottoms[column] += height + gap;
         }
         return spots;
-    }
-
-    @Override
-    public Orientation getContentBias() {
-        return Orientation.HORIZONTAL;
-    }
-
-    @Override
-    protected double computeMinWidth(double height) {
-        return 0;
     }
 
     @Override
@@ -66,12 +54,7 @@ public final class Masonry extends Pane {
     }
 
     @Override
-    protected double computeMinHeight(double width) {
-        return computePrefHeight(width);
-    }
-
-    @Override
-    protected double computePrefHeight(double width) {
+    double heightAt(double width) {
         Insets insets = getInsets();
         double inner = (width < 0 ? computePrefWidth(-1) : width) - insets.getLeft() - insets.getRight();
         return insets.getTop() + insets.getBottom()
