@@ -3,11 +3,10 @@ package fencerow.kiosk.kit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import javafx.geometry.Insets;
 import javafx.scene.Node;
 
 /** Equal columns, as many as fit; each part is as high as it needs and goes where the least stands so far. */
-public final class Masonry extends WidthFirst {
+public final class Masonry extends SpotPane {
     private static final double GAP = 5;
 
     private final double least;
@@ -28,10 +27,8 @@ public final class Masonry extends WidthFirst {
         getChildren().setAll(parts);
     }
 
-    /** A part's place, without the insets. */
-    private record Spot(Node part, double x, double y, double width, double height) {}
-
-    private List<Spot> spots(double inner) {
+    @Override
+    List<Spot> spots(double inner) {
         int columns = Math.max(1, Math.min(most, (int) Math.floor((inner + gap) / (least + gap))));
         double width = Math.floor((inner - gap * (columns - 1)) / columns);
         double[] bottoms = new double[columns];
@@ -49,24 +46,7 @@ public final class Masonry extends WidthFirst {
     }
 
     @Override
-    protected double computePrefWidth(double height) {
-        return most * least + (most - 1) * gap + getInsets().getLeft() + getInsets().getRight();
-    }
-
-    @Override
-    double heightAt(double width) {
-        Insets insets = getInsets();
-        double inner = (width < 0 ? computePrefWidth(-1) : width) - insets.getLeft() - insets.getRight();
-        return insets.getTop() + insets.getBottom()
-                + spots(inner).stream().mapToDouble(spot -> spot.y() + spot.height()).max().orElse(0);
-    }
-
-    @Override
-    protected void layoutChildren() {
-        Insets insets = getInsets();
-        for (Spot spot : spots(getWidth() - insets.getLeft() - insets.getRight())) {
-            spot.part().resizeRelocate(
-                    insets.getLeft() + spot.x(), insets.getTop() + spot.y(), spot.width(), spot.height());
-        }
+    double fullWidth() {
+        return most * least + (most - 1) * gap;
     }
 }

@@ -159,18 +159,15 @@ final class QuoteInteractor {
         List<String> against = told.filter(match -> !match.verdict().hasPlan())
                 .map(match -> new Reasons(phrases).speaksAgainst(match, outlook.ranking()))
                 .orElse(List.of());
-        return new QuoteModel.Beside(told.map(match -> summary(match, best)).orElse(""),
+        Optional<Difference> difference = told.flatMap(one -> best.flatMap(other -> Difference.of(one, other)));
+        return new QuoteModel.Beside(told.map(match -> summary(match, difference)).orElse(""),
                 against.subList(0, Math.min(MOST_AGAINST, against.size())),
                 List.of(texts.get("kiosk.quote.usual"), texts.get("kiosk.quote.unknown")),
-                difference(told, best), units);
+                difference.filter(found -> !found.lines().isEmpty()).map(this::explained), units);
     }
 
-    /** Why the told one costs more or less than the best here; empty where one of them has no plan. */
-    private Optional<QuoteModel.Difference> difference(Optional<Match> told, Optional<Match> best) {
-        return told.flatMap(one -> best.flatMap(other -> Difference.of(one, other)))
-                .filter(found -> !found.lines().isEmpty())
-                .map(found -> new QuoteModel.Difference(
-                        found.lines().stream().map(this::line).toList(), moreOrLess(found.more())));
+    private QuoteModel.Difference explained(Difference found) {
+        return new QuoteModel.Difference(found.lines().stream().map(this::line).toList(), moreOrLess(found.more()));
     }
 
     private Bill.Line line(Difference.Line line) {
@@ -195,17 +192,17 @@ final class QuoteInteractor {
         return match.unit().id().equals(SecondQuote.ID);
     }
 
-    private String summary(Match told, Optional<Match> best) {
+    /** @param difference to the best here; empty where one of the two has no plan */
+    private String summary(Match told, Optional<Difference> difference) {
         if (!told.verdict().hasPlan()) {
             return texts.get("kiosk.quote.not-ready", Map.of(
                     "verdict", texts.get("verdict." + told.verdict().id() + ".name"), "score", phrases.score(told)));
         }
         Payment price = told.price().total();
-        Optional<Match> other = best.filter(match -> match.verdict().hasPlan());
-        if (other.isEmpty()) {
+        if (difference.isEmpty()) {
             return texts.get("kiosk.quote.alone", Map.of("price", phrases.range(price)));
         }
-        Money more = Difference.of(told, other.get()).map(Difference::more).orElse(Money.ZERO);
+        Money more = difference.get().more();
         String key = more.cents() > 0 ? "dearer" : more.cents() < 0 ? "cheaper" : "alike";
         return texts.get("kiosk.quote." + key,
                 Map.of("price", phrases.range(price), "amount", phrases.money(size(more))));
