@@ -52,7 +52,7 @@ final class Judgement {
         PriceRange sum = PriceRange.ZERO;
         for (int a = 0; a < answers.size(); a++) {
             Section.Answer answer = answers.get(a);
-            can &= answer.feasible();
+            can &= answer.plan().isPresent();
             could &= answer.hopeful();
             missing += answer.missed();
             sum = answer.price().isZero() ? sum : sum.plus(answer.price());
@@ -76,7 +76,7 @@ final class Judgement {
 
     /** Whether bounds had to stand for too many unverified pieces. */
     boolean isBracketed() {
-        return shares().stream().anyMatch(share -> share.part().isBracketed());
+        return answers.stream().anyMatch(Section.Answer::bracketed);
     }
 
     /** What the cheapest plan costs; nothing where there is none. */
@@ -98,8 +98,7 @@ final class Judgement {
     Plan plan() {
         Plan known = plan;
         if (known == null) {
-            List<Share> shares = shares();
-            known = feasible ? together(shares, solutions(shares)).orElseThrow() : Plan.EMPTY;
+            known = feasible ? plan(planned()) : Plan.EMPTY;
             plan = known;
         }
         return known;
@@ -109,9 +108,7 @@ final class Judgement {
     Score score() {
         Score known = score;
         if (known == null) {
-            List<Share> shares = shares();
-            int items = kind.setup().items().count();
-            known = wishes.score(missed, feasible ? counts(shares, solutions(shares)) : new int[items]);
+            known = wishes.score(missed, planned().counts());
             score = known;
         }
         return known;
@@ -123,7 +120,7 @@ final class Judgement {
         if (known == null) {
             known = IntStream.range(0, answers.size())
                     .boxed()
-                    .flatMap(s -> answers.get(s).shares().stream().map(share -> share.in(sections.get(s).slice())))
+                    .flatMap(s -> sections.get(s).shares(answers.get(s)).stream())
                     .sorted(Comparator.comparingInt(share -> share.slice().rows()[0]))
                     .toList();
             shares = known;
@@ -169,33 +166,18 @@ final class Judgement {
         return Optional.of(sum);
     }
 
-    /** The plan that the solutions of the shares come to; empty where one has none. */
-    private Optional<Plan> together(List<Share> shares, List<Optional<Solver.Solution>> solutions) {
-        return solutions.stream().allMatch(Optional::isPresent)
-                ? Optional.of(plan(counts(shares, solutions), solutions))
-                : Optional.empty();
-    }
-
-    private static List<Optional<Solver.Solution>> solutions(List<Share> shares) {
-        return shares.stream().map(share -> share.part().solution()).toList();
-    }
-
-    /** How many of each item the solutions of the shares, all present, come to together. */
-    private int[] counts(List<Share> shares, List<Optional<Solver.Solution>> solutions) {
-        int[] counts = new int[kind.setup().items().count()];
-        for (int s = 0; s < shares.size(); s++) {
-            Solver.Solution solution = solutions.get(s).orElseThrow();
-            int[] places = shares.get(s).slice().items();
-            for (int i = 0; i < places.length; i++) {
-                counts[places[i]] = solution.counts()[i];
-            }
+    /** How many of each item the plan has; none where there is no plan. */
+    private Solver.Solution planned() {
+        var all = Solver.Solution.nothing(kind.setup().items().count());
+        for (int a = 0; feasible && a < answers.size(); a++) {
+            all = all.with(answers.get(a).plan().orElseThrow(), sections.get(a).slice().items());
         }
-        return counts;
+        return all;
     }
 
     /** The plan of so many of each item. */
-    private Plan plan(int[] counts, List<Optional<Solver.Solution>> solutions) {
-        int minutes = solutions.stream().mapToInt(each -> each.orElseThrow().minutes()).sum();
+    private Plan plan(Solver.Solution all) {
+        int[] counts = all.counts();
         List<Plan.Line> lines = new ArrayList<>();
         for (int i = 0; i < counts.length; i++) {
             if (counts[i] > 0) {
@@ -204,24 +186,27 @@ final class Judgement {
                 lines.add(new Plan.Line(item.id(), counts[i], each, item.stopgapHours().isPresent()));
             }
         }
-        return lines.isEmpty() ? Plan.EMPTY : new Plan(lines, minutes);
+        return lines.isEmpty() ? Plan.EMPTY : new Plan(lines, all.minutes());
     }
 
     private Optional<Plan> withoutStopgap() {
         if (!plan().hasStopgap()) {
             return Optional.empty();
         }
-        List<Share> shares = shares();
-        List<Optional<Solver.Solution>> solutions = new ArrayList<>();
-        for (Share share : shares) {
+        var all = Solver.Solution.nothing(kind.setup().items().count());
+        for (Share share : shares()) {
             int[] places = share.slice().items();
             boolean[] forbidden = new boolean[places.length];
             for (int i = 0; i < places.length; i++) {
                 forbidden[i] = kind.layout().items().get(places[i]).stopgapHours().isPresent();
             }
-            solutions.add(share.part().withoutItems(forbidden));
+            Optional<Solver.Solution> own = share.part().withoutItems(forbidden);
+            if (own.isEmpty()) {
+                return Optional.empty();
+            }
+            all = all.with(own.get(), places);
         }
-        return together(shares, solutions);
+        return Optional.of(plan(all));
     }
 
     /** Of several parts that cannot be met, the one asked for first is told. */

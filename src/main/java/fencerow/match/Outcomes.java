@@ -40,7 +40,7 @@ final class Outcomes {
         List<List<Sparse>> states = new ArrayList<>();
         long combinations = 1;
         for (int p = 0; p < problem.pieces().size(); p++) {
-            states.add(extremes(problem.pieces().get(p), problem.headroom().length, best.test(p)));
+            states.add(extremes(problem.pieces().get(p), best.test(p)));
             combinations = Math.min(MOST_TRIED + 1, combinations * states.get(p).size());
         }
         if (combinations > MOST_TRIED) {
@@ -48,13 +48,19 @@ final class Outcomes {
         }
         List<long[]> bases = List.of(problem.headroom());
         for (List<Sparse> each : states) {
-            List<long[]> next = new ArrayList<>();
+            List<long[]> next = new ArrayList<>(bases.size() * each.size());
             for (long[] base : bases) {
-                each.forEach(state -> next.add(sum(base, state)));
+                for (Sparse state : each) {
+                    next.add(state.size() == 0 ? base : sum(base, state));
+                }
             }
             bases = next;
         }
-        return new Bases(bases.stream().map(base -> withinLimits(problem, base)).toList(), false);
+        List<long[]> within = new ArrayList<>(bases.size());
+        for (long[] base : bases) {
+            within.add(withinLimits(problem, base));
+        }
+        return new Bases(within, false);
     }
 
     /** A machine as it stands never breaks a limit by itself: what it cannot have, it has not. */
@@ -82,26 +88,29 @@ final class Outcomes {
         return base;
     }
 
-    private static List<Sparse> extremes(Problem.Piece piece, int rows, boolean best) {
-        List<Sparse> kept = new ArrayList<>();
+    private static List<Sparse> extremes(Problem.Piece piece, boolean best) {
+        List<Sparse> kept = new ArrayList<>(piece.states().size());
         for (Sparse state : piece.states()) {
-            boolean dominated =
-                    kept.stream().anyMatch(other -> best ? atMost(state, other, rows) : atMost(other, state, rows));
-            if (!dominated) {
-                kept.removeIf(other -> best ? atMost(other, state, rows) : atMost(state, other, rows));
+            if (!isDominated(state, kept, best)) {
+                kept.removeIf(other -> isMore(state, other, best));
                 kept.add(state);
             }
         }
         return kept;
     }
 
-    private static boolean atMost(Sparse a, Sparse b, int rows) {
-        for (int r = 0; r < rows; r++) {
-            if (a.at(r) > b.at(r)) {
-                return false;
+    private static boolean isDominated(Sparse state, List<Sparse> kept, boolean best) {
+        for (Sparse other : kept) {
+            if (isMore(other, state, best)) {
+                return true;
             }
         }
-        return true;
+        return false;
+    }
+
+    /** Whether one state is at least as extreme as the other. */
+    private static boolean isMore(Sparse one, Sparse other, boolean best) {
+        return best ? other.isAtMost(one) : one.isAtMost(other);
     }
 
     private static long[] sum(long[] base, Sparse state) {

@@ -8,9 +8,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 
 /**
- * An independent part of a problem, answered: what it costs at worst, or whether there is hope, and how many of its
- * must-haves hold. What only reasons ask for is worked out when first asked. Immutable in effect; may be used from any
- * thread.
+ * An independent part of a problem, answered: what it costs at worst, and what reasons ask for, worked out when first
+ * asked. Immutable in effect; may be used from any thread.
  */
 final class Part {
     private final Problem problem;
@@ -18,8 +17,6 @@ final class Part {
     private final int musts;
     private final Outcomes.Bases worst;
     private final Optional<Solver.Solution> solution;
-    private final boolean hopeful;
-    private final int mustsMet;
     private final Map<List<Integer>, Optional<Solver.Solution>> without = new ConcurrentHashMap<>();
 
     /** Answers a part. */
@@ -29,34 +26,11 @@ final class Part {
         this.musts = solver.rows().musts();
         this.worst = Outcomes.worst(problem);
         this.solution = atWorst(allMusts(), nothing());
-        this.hopeful = solution.isPresent()
-                || !problem.pieces().isEmpty() && canTurnOut(Outcomes.best(problem));
-        this.mustsMet = solution.isPresent() ? musts : mostTogether();
     }
 
     /** The cheapest at the outcome where it costs most; empty where some outcome has none. */
     Optional<Solver.Solution> solution() {
         return solution;
-    }
-
-    /** Whether all its must-haves can be met at some outcome. */
-    boolean isHopeful() {
-        return hopeful;
-    }
-
-    /** Whether bounds had to stand for too many outcomes. */
-    boolean isBracketed() {
-        return worst.bracketed();
-    }
-
-    /** How many of its must-haves hold together when each is kept, in the order asked, if it still can be. */
-    int mustsMet() {
-        return mustsMet;
-    }
-
-    /** How many must-haves it has. */
-    int mustsAll() {
-        return musts;
     }
 
     /** The same as {@link #solution} when some must-haves are not asked for. */
@@ -149,45 +123,5 @@ final class Part {
 
     private boolean canTurnOut(Outcomes.Bases bases) {
         return bases.bases().stream().anyMatch(each -> solver.findAny(each, allMusts()).isPresent());
-    }
-
-    /** What was found for the must-haves kept so far mostly meets the next one too, which spares a search. */
-    private int mostTogether() {
-        boolean[] asked = new boolean[musts];
-        int[][] found = new int[worst.bases().size()][problem.setup().items().count()];
-        int count = 0;
-        int failed = 0;
-        for (int must = 0; must < musts; must++) {
-            asked[must] = true;
-            int fails = firstFailing(asked, found, failed);
-            if (fails < 0) {
-                count++;
-            } else {
-                asked[must] = false;
-                failed = fails;
-            }
-        }
-        return count;
-    }
-
-    /**
-     * An outcome at which the must-haves cannot be met; -1 if there is none.
-     *
-     * @param found for each outcome counts that may do, made so where others do
-     * @param first the outcome to begin with: what failed before is the likeliest to fail again
-     */
-    private int firstFailing(boolean[] asked, int[][] found, int first) {
-        for (int b = 0; b < found.length; b++) {
-            int at = (first + b) % found.length;
-            long[] headroom = worst.bases().get(at);
-            if (!solver.rows().hold(headroom, asked, found[at])) {
-                Optional<Solver.Solution> other = solver.findAny(headroom, asked);
-                if (other.isEmpty()) {
-                    return at;
-                }
-                found[at] = other.get().counts();
-            }
-        }
-        return -1;
     }
 }

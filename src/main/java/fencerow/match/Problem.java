@@ -47,7 +47,12 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
             this.ofItems = ofItems;
             this.ofRows = ofRows;
             this.own = own;
-            this.hash = 31 * (31 * ofRows.length + Arrays.hashCode(ofItems)) + Arrays.hashCode(own);
+            this.hash = 31 * (31 * Arrays.hashCode(ofRows) + Arrays.hashCode(ofItems)) + Arrays.hashCode(own);
+        }
+
+        /** The signature of a setup by itself. */
+        static Signature of(Setup setup) {
+            return new Signature(numbers(setup.items()), numbers(setup.rows()), new long[0]);
         }
 
         private static int number(Setup.Role role) {

@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Items and rows of one kind that have nothing to do with its others, whatever the unit. Units of which the same is
@@ -24,18 +24,25 @@ final class Section {
     private final long[] rowNumbers;
     private final List<Map<Integer, Contribution>> contributions;
     private final Solved.Known known;
-    private @Nullable Links links;
+    private final Reckoner reckoner;
 
     /**
      * What a section comes to on some units.
      *
-     * @param feasible whether its must-haves can be met, every unverified piece at its worst
-     * @param hopeful  whether they can at some outcome
-     * @param missed   how many of them cannot be met with the others
-     * @param price    of its part of the plan; nothing where there is none
-     * @param shares   its parts, as the section numbers items, rows and must-haves
+     * @param problem   the section as it is on them
+     * @param plan      the cheapest, every unverified piece at its worst; empty where there is none
+     * @param price     of the plan; nothing where there is none
+     * @param hopeful   whether the must-haves can be met at some outcome
+     * @param missed    how many of them cannot be met with the others
+     * @param bracketed whether bounds had to stand for too many outcomes
      */
-    record Answer(boolean feasible, boolean hopeful, int missed, PriceRange price, List<Share> shares) {}
+    record Answer(
+            Problem problem,
+            Optional<Solver.Solution> plan,
+            PriceRange price,
+            boolean hopeful,
+            int missed,
+            boolean bracketed) {}
 
     /** What is known of a section's features, as one key. */
     record Facts(int[] known) {
@@ -71,6 +78,7 @@ final class Section {
         this.itemNumbers = Problem.Signature.numbers(setup.items());
         this.rowNumbers = Problem.Signature.numbers(setup.rows());
         this.contributions = IntStream.of(features).<Map<Integer, Contribution>>mapToObj(f -> new HashMap<>()).toList();
+        this.reckoner = solved.reckoner(setup, new Problem.Signature(itemNumbers, rowNumbers, new long[0]));
         this.known = solved.answers(lot, signature(lot));
     }
 
@@ -103,6 +111,13 @@ final class Section {
                 .computeIfAbsent(fact, each -> kind.contributions(features[feature]).get(each).within(slice.rows()));
     }
 
+    /** Its parts as they are where it comes to the answer, answered, as the kind numbers items and rows. */
+    List<Share> shares(Answer answer) {
+        return solved.shares(answer.problem()).stream()
+                .map(share -> share.in(slice))
+                .toList();
+    }
+
     /** Where it stands. */
     Split.Slice slice() {
         return slice;
@@ -121,15 +136,6 @@ final class Section {
         return known.answer(new Facts(own), this::found);
     }
 
-    private Links links() {
-        Links made = links;
-        if (made == null) {
-            made = Links.of(setup.items().count(), setup.rows());
-            links = made;
-        }
-        return made;
-    }
-
     private Answer found(Facts facts) {
         long[] headroom = new long[slice.rows().length];
         for (int r = 0; r < headroom.length; r++) {
@@ -144,27 +150,50 @@ final class Section {
             }
         }
         var problem = new Problem(setup, headroom, pieces);
-        return answer(solved.shares(problem, new Problem.Signature(itemNumbers, rowNumbers, problem), this::links));
+        return answer(problem, slice.items(), reckoner, false).orElseGet(() -> byParts(problem));
     }
 
-    private Answer answer(List<Share> shares) {
-        boolean feasible = true;
-        boolean hopeful = true;
-        int missed = 0;
-        for (Share share : shares) {
-            feasible &= share.part().solution().isPresent();
-            hopeful &= share.part().isHopeful();
-            missed += share.part().mustsAll() - share.part().mustsMet();
+    /**
+     * Answers the section or a part of it; empty where bounds would have to stand for too many outcomes.
+     *
+     * @param items        for each of its items the place in the kind
+     * @param mayBeBracket whether bounds may stand for outcomes
+     */
+    private Optional<Answer> answer(Problem problem, int[] items, Reckoner reckoner, boolean mayBeBracket) {
+        Outcomes.Bases worst = Outcomes.worst(problem);
+        if (worst.bracketed() && !mayBeBracket) {
+            return Optional.empty();
         }
-        return new Answer(feasible, hopeful, missed, feasible ? price(shares) : PriceRange.ZERO, shares);
+        Optional<Solver.Solution> plan = reckoner.cheapest(worst.bases());
+        if (plan.isPresent()) {
+            PriceRange price = kind.price(items, plan.get().counts());
+            return Optional.of(new Answer(problem, plan, price, true, 0, worst.bracketed()));
+        }
+        Outcomes.Bases best = Outcomes.best(problem);
+        if (best.bracketed() && !mayBeBracket) {
+            return Optional.empty();
+        }
+        boolean hopeful = reckoner.isHopeful(best.bases());
+        int missed = reckoner.missed(worst.bases());
+        return Optional.of(new Answer(problem, plan, PriceRange.ZERO, hopeful, missed, worst.bracketed()));
     }
 
-    private PriceRange price(List<Share> shares) {
-        PriceRange price = PriceRange.ZERO;
-        for (Share share : shares) {
-            int[] items = share.in(slice).slice().items();
-            price = price.plus(kind.price(items, share.part().solution().orElseThrow().counts()));
+    /** The parts have fewer outcomes each than the whole, so that bounds have to stand for fewer of them. */
+    private Answer byParts(Problem problem) {
+        var nothing = Solver.Solution.nothing(setup.items().count());
+        var all = new Answer(problem, Optional.of(nothing), PriceRange.ZERO, true, 0, false);
+        for (Split.Slice part : Split.of(problem, Links.of(setup.items().count(), setup.rows()))) {
+            Setup own = part.problem().setup();
+            Reckoner reckons = solved.reckoner(own, Problem.Signature.of(own));
+            Answer answer = answer(part.problem(), part.in(slice).items(), reckons, true).orElseThrow();
+            all = new Answer(
+                    problem,
+                    all.plan().flatMap(plan -> answer.plan().map(more -> plan.with(more, part.items()))),
+                    all.price().plus(answer.price()),
+                    all.hopeful() && answer.hopeful(),
+                    all.missed() + answer.missed(),
+                    all.bracketed() || answer.bracketed());
         }
-        return price;
+        return all;
     }
 }

@@ -5,23 +5,21 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
-import java.util.function.Supplier;
 
 /**
- * Parts already answered. Whatever unit, shopper or price list they come from, parts with the same numbers have the
- * same answer, so none is worked out twice. Confined to one thread until handed on; what is handed on is only read.
+ * What was answered before. Whatever unit, shopper or price list they come from, problems with the same numbers have
+ * the same answer, so none is worked out twice. Parts may be asked for from any thread; all else is confined to one
+ * until handed on, and what is handed on is only read.
  */
 final class Solved {
-    private final Map<Problem.Signature, Part> before;
-    private final Map<Problem.Signature, Part> now = new HashMap<>();
-    private final Map<Whole, List<Share>> wholesBefore;
-    private final Map<Whole, List<Share>> wholes = new HashMap<>();
+    private final Map<Problem.Signature, Part> partsBefore;
+    private final Map<Problem.Signature, Part> parts = new ConcurrentHashMap<>();
     private final Map<Place, Known> answersBefore;
     private final Map<Place, Known> answers = new HashMap<>();
-
-    /** A problem told apart also by whose pieces it has. */
-    private record Whole(Problem.Signature signature, List<Integer> features) {}
+    private final Map<Problem.Signature, Reckoner> reckonersBefore;
+    private final Map<Problem.Signature, Reckoner> reckoners = new HashMap<>();
 
     /** A section of a lot's units, whose list is told apart by identity. */
     private record Place(List<Unit> units, Problem.Signature signature) {
@@ -37,12 +35,12 @@ final class Solved {
     }
 
     private Solved(
-            Map<Problem.Signature, Part> before,
-            Map<Whole, List<Share>> wholesBefore,
-            Map<Place, Known> answersBefore) {
-        this.before = before;
-        this.wholesBefore = wholesBefore;
+            Map<Problem.Signature, Part> partsBefore,
+            Map<Place, Known> answersBefore,
+            Map<Problem.Signature, Reckoner> reckonersBefore) {
+        this.partsBefore = partsBefore;
         this.answersBefore = answersBefore;
+        this.reckonersBefore = reckonersBefore;
     }
 
     /** Knows nothing yet. */
@@ -52,7 +50,7 @@ final class Solved {
 
     /** Knows what was used last, and forgets what was used only before that. */
     Solved next() {
-        return new Solved(now, wholes, answers);
+        return new Solved(parts, answers, reckoners);
     }
 
     /**
@@ -89,40 +87,27 @@ final class Solved {
         }
     }
 
-    /**
-     * The parts of a problem, answered.
-     *
-     * @param signature of the problem
-     * @param links     of its setup; asked for only if the parts are not known yet
-     */
-    List<Share> shares(Problem problem, Problem.Signature signature, Supplier<Links> links) {
-        var whole = new Whole(
-                signature,
-                problem.pieces().stream().map(Problem.Piece::feature).toList());
-        List<Share> known = wholes.get(whole);
-        if (known == null) {
-            known = wholesBefore.get(whole);
-            if (known == null) {
-                known = Split.of(problem, links.get()).stream()
-                        .map(slice -> new Share(slice, of(slice.problem())))
-                        .toList();
-            }
-            wholes.put(whole, known);
-        }
-        return known;
+    /** What answers problems of the setup; {@code signature} is that of the setup. */
+    Reckoner reckoner(Setup setup, Problem.Signature signature) {
+        return reckoners.computeIfAbsent(signature, key -> {
+            Reckoner before = reckonersBefore.get(key);
+            return before == null ? new Reckoner(setup) : before.next();
+        });
+    }
+
+    /** The parts of a problem, answered. */
+    List<Share> shares(Problem problem) {
+        Links links = Links.of(problem.setup().items().count(), problem.setup().rows());
+        return Split.of(problem, links).stream()
+                .map(slice -> new Share(slice, of(slice.problem())))
+                .toList();
     }
 
     /** The answered part. */
     Part of(Problem problem) {
-        Problem.Signature signature = problem.signature();
-        Part known = now.get(signature);
-        if (known == null) {
-            known = before.get(signature);
-            if (known == null) {
-                known = new Part(problem);
-            }
-            now.put(signature, known);
-        }
-        return known;
+        return parts.computeIfAbsent(problem.signature(), signature -> {
+            Part before = partsBefore.get(signature);
+            return before == null ? new Part(problem) : before;
+        });
     }
 }

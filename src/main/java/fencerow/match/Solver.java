@@ -20,6 +20,20 @@ final class Solver {
 
     /** Counts for each item with what they come to. */
     record Solution(int[] counts, long cents, int pieces, int minutes) {
+        /** None of so many items. */
+        static Solution nothing(int items) {
+            return new Solution(new int[items], 0, 0, 0);
+        }
+
+        /** The same with counts of some more items, given their places. */
+        Solution with(Solution other, int[] places) {
+            int[] both = counts.clone();
+            for (int i = 0; i < places.length; i++) {
+                both[places[i]] += other.counts[i];
+            }
+            return new Solution(both, cents + other.cents, pieces + other.pieces, minutes + other.minutes);
+        }
+
         private boolean beats(Solution other) {
             if (cents != other.cents) {
                 return cents < other.cents;
@@ -38,6 +52,11 @@ final class Solver {
     Solver(Setup setup) {
         this.items = setup.items();
         this.rows = new Rows(setup);
+    }
+
+    /** How many items the setup has. */
+    int items() {
+        return items.count();
     }
 
     /** The setup's rows. */

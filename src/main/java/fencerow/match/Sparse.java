@@ -86,6 +86,20 @@ record Sparse(int[] places, long[] amounts) {
         return k < 0 ? 0 : amounts[k];
     }
 
+    /** Whether it is nowhere more than the other. */
+    boolean isAtMost(Sparse other) {
+        int k = 0;
+        int m = 0;
+        while (k < places.length || m < other.places.length) {
+            boolean mine = m == other.places.length || k < places.length && places[k] <= other.places[m];
+            boolean others = k == places.length || m < other.places.length && other.places[m] <= places[k];
+            if ((mine ? amounts[k++] : 0) > (others ? other.amounts[m++] : 0)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Adds each amount at its place. */
     void addTo(long[] all) {
         for (int k = 0; k < places.length; k++) {
