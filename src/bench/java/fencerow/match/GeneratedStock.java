@@ -134,15 +134,26 @@ final class GeneratedStock {
         return needs.without(needs.musts().get(random.nextInt(needs.musts().size())));
     }
 
-    /** With every amount that a must-have asks for made so many times as hard; as it is where none asks for one. */
-    static Needs harder(Needs needs, double times) {
-        return of(needs.requirements().stream().map(each -> harder(each, times)).toList());
+    /** With the amounts that one of the must-haves asks for so many times as hard; as it is where none asks for one. */
+    Needs harder(Needs needs, double times) {
+        List<Requirement> requirements = new ArrayList<>(needs.requirements());
+        List<Integer> places = new ArrayList<>();
+        for (int r = 0; r < requirements.size(); r++) {
+            Requirement each = requirements.get(r);
+            if (each.must() && !harder(each, times).equals(each)) {
+                places.add(r);
+            }
+        }
+        if (!places.isEmpty()) {
+            int place = places.get(random.nextInt(places.size()));
+            requirements.set(place, harder(requirements.get(place), times));
+        }
+        return of(requirements);
     }
 
     private static Requirement harder(Requirement requirement, double times) {
-        List<Demand> demands = requirement.demands().stream()
-                .map(demand -> requirement.must() ? harder(demand, times) : demand)
-                .toList();
+        List<Demand> demands =
+                requirement.demands().stream().map(demand -> harder(demand, times)).toList();
         return new Requirement(
                 requirement.id(), demands, requirement.must(), requirement.weight(), requirement.why());
     }

@@ -56,8 +56,8 @@ public final class MatchBench {
             time("rank 10,000 units", 100, tenThousand, shoppers, needs -> () -> Ranking.of(tenThousand, needs));
             changed("one must-have added, 1,000 units", thousand, shoppers, stock::added);
             changed("one must-have dropped, 1,000 units", thousand, shoppers, stock::dropped);
-            changed("amounts a tenth up, 1,000 units", thousand, shoppers, n -> GeneratedStock.harder(n, 1.1));
-            changed("amounts a tenth down, 1,000 units", thousand, shoppers, n -> GeneratedStock.harder(n, 1 / 1.1));
+            changed("one amount a tenth up, 1,000 units", thousand, shoppers, n -> stock.harder(n, 1.1));
+            changed("one amount a tenth down, 1,000 units", thousand, shoppers, n -> stock.harder(n, 1 / 1.1));
             time("what would change, 1,000 units", 100, thousand, shoppers, needs -> {
                 Ranking ranking = Ranking.of(thousand, needs);
                 return () -> ranking.whatIf().changes();

@@ -14,7 +14,7 @@ final class Board {
     private final Lot lot;
     private final Needs needs;
     private final List<Kind> kinds;
-    private final List<List<Section>> sections;
+    private final List<List<Sections.Placed>> sections;
 
     /** Lays out the needs; {@code solved} holds parts answered before. */
     Board(Lot lot, Needs needs, Solved solved) {
@@ -40,10 +40,10 @@ final class Board {
         Unit unit = lot.units().get(place);
         Kind kind = kinds.get(lot.varietyOf(place));
         int[] facts = lot.facts(place);
-        List<Section> own = sections.get(lot.varietyOf(place));
+        List<Sections.Placed> own = sections.get(lot.varietyOf(place));
         List<Section.Answer> answers = new ArrayList<>(own.size());
         for (int s = 0; s < own.size(); s++) {
-            answers.add(own.get(s).answer(facts));
+            answers.add(own.get(s).section().answer(facts));
         }
         var judgement =
                 new Judgement(kind, facts, new Assortment(lot.index().catalogue(), unit, needs), own, answers);

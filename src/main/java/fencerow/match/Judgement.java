@@ -20,7 +20,7 @@ final class Judgement {
     private final Kind kind;
     private final int[] facts;
     private final Assortment assortment;
-    private final List<Section> sections;
+    private final List<Sections.Placed> sections;
     private final List<Section.Answer> answers;
     private final boolean feasible;
     private final boolean hopeful;
@@ -40,7 +40,11 @@ final class Judgement {
      * @param answers of each of its sections
      */
     Judgement(
-            Kind kind, int[] facts, Assortment assortment, List<Section> sections, List<Section.Answer> answers) {
+            Kind kind,
+            int[] facts,
+            Assortment assortment,
+            List<Sections.Placed> sections,
+            List<Section.Answer> answers) {
         this.kind = kind;
         this.facts = facts;
         this.assortment = assortment;
@@ -52,9 +56,9 @@ final class Judgement {
         PriceRange sum = PriceRange.ZERO;
         for (int a = 0; a < answers.size(); a++) {
             Section.Answer answer = answers.get(a);
-            can &= answer.plan().isPresent();
-            could &= answer.hopeful();
-            missing += answer.missed();
+            can &= answer.found().plan().isPresent();
+            could &= answer.found().hopeful();
+            missing += answer.found().missed();
             sum = answer.price().isZero() ? sum : sum.plus(answer.price());
         }
         this.feasible = can;
@@ -76,7 +80,7 @@ final class Judgement {
 
     /** Whether bounds had to stand for too many unverified pieces. */
     boolean isBracketed() {
-        return answers.stream().anyMatch(Section.Answer::bracketed);
+        return answers.stream().anyMatch(answer -> answer.found().bracketed());
     }
 
     /** What the cheapest plan costs; nothing where there is none. */
@@ -170,7 +174,7 @@ final class Judgement {
     private Solver.Solution planned() {
         var all = Solver.Solution.nothing(kind.setup().items().count());
         for (int a = 0; feasible && a < answers.size(); a++) {
-            all = all.with(answers.get(a).plan().orElseThrow(), sections.get(a).slice().items());
+            all = all.with(answers.get(a).found().plan().orElseThrow(), sections.get(a).slice().items());
         }
         return all;
     }

@@ -16,6 +16,7 @@ public final class Match {
     private final ReadyPrice price;
     private final Money middle;
     private final Optional<Money> overBudget;
+    private final long standing;
 
     Match(Unit unit, Verdict verdict, Judgement judgement, ReadyPrice price, Optional<Money> overBudget) {
         this.unit = unit;
@@ -24,6 +25,13 @@ public final class Match {
         this.price = price;
         this.middle = price.middle();
         this.overBudget = overBudget;
+        long over = overBudget.isPresent() ? 1L << Integer.SIZE : 0;
+        this.standing = (over - judgement.mustsMet()) * 101 + (100 - judgement.percent());
+    }
+
+    /** Its place among others of its verdict, lower first, as one number: by budget, must-haves met, score. */
+    long standing() {
+        return standing;
     }
 
     /** The unit. */

@@ -44,7 +44,7 @@ final class Outcomes {
             combinations = Math.min(MOST_TRIED + 1, combinations * states.get(p).size());
         }
         if (combinations > MOST_TRIED) {
-            return new Bases(List.of(withinLimits(problem, bracket(problem, states, best))), true);
+            return new Bases(List.of(withinLimits(problem, bracket(problem, best))), true);
         }
         List<long[]> bases = List.of(problem.headroom());
         for (List<Sparse> each : states) {
@@ -76,13 +76,11 @@ final class Outcomes {
     }
 
     /** Row by row the worst or best of every piece: no real combination is worse, or better, than this. */
-    private static long[] bracket(Problem problem, List<List<Sparse>> states, IntPredicate best) {
+    private static long[] bracket(Problem problem, IntPredicate best) {
         long[] base = problem.headroom().clone();
-        for (int p = 0; p < states.size(); p++) {
-            for (int r = 0; r < base.length; r++) {
-                int row = r;
-                var values = states.get(p).stream().mapToLong(state -> state.at(row));
-                base[r] += (best.test(p) ? values.max() : values.min()).orElse(0);
+        for (int p = 0; p < problem.pieces().size(); p++) {
+            if (best.test(p)) {
+                Spread.most(problem.pieces().get(p).states()).addTo(base);
             }
         }
         return base;

@@ -55,6 +55,11 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
             return new Signature(numbers(setup.items()), numbers(setup.rows()), new long[0]);
         }
 
+        /** The same with other numbers in place of the rest. */
+        Signature with(long[] others) {
+            return new Signature(ofItems, ofRows, others);
+        }
+
         private static int number(Setup.Role role) {
             return switch (role) {
                 case MUST -> 0;
@@ -110,7 +115,8 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
 
         @Override
         public boolean equals(Object other) {
-            return other instanceof Signature signature
+            return other == this
+                    || other instanceof Signature signature
                     && hash == signature.hash
                     && Arrays.equals(own, signature.own)
                     && Arrays.equals(ofItems, signature.ofItems)

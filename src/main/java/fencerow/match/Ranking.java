@@ -15,9 +15,7 @@ import java.util.Optional;
  */
 public final class Ranking {
     private static final Comparator<Match> BEST_FIRST = Comparator.comparing(Match::verdict)
-            .thenComparingInt(match -> match.overBudget().isPresent() ? 1 : 0)
-            .thenComparingInt(match -> -match.mustsMet())
-            .thenComparingInt(match -> -match.percent())
+            .thenComparingLong(Match::standing)
             .thenComparingLong(match -> match.middle().cents())
             .thenComparing(match -> match.unit().id());
 

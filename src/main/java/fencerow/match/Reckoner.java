@@ -32,6 +32,25 @@ final class Reckoner {
      */
     private record Together(List<long[]> outcomes, boolean[] kept, int[][] found) {}
 
+    /**
+     * What a problem comes to.
+     *
+     * @param plan      the cheapest, every unverified piece at its worst; empty where there is none
+     * @param hopeful   whether the must-haves can be met at some outcome
+     * @param missed    how many of them cannot be met with the others
+     * @param bracketed whether bounds had to stand for too many outcomes
+     */
+    record Answer(Optional<Solver.Solution> plan, boolean hopeful, int missed, boolean bracketed) {
+        /** The same with what another part comes to, given the places of its items. */
+        Answer and(Answer part, int[] places) {
+            return new Answer(
+                    plan.flatMap(own -> part.plan.map(other -> own.with(other, places))),
+                    hopeful && part.hopeful,
+                    missed + part.missed,
+                    bracketed || part.bracketed);
+        }
+    }
+
     private Reckoner(Solver solver, List<Base> before, List<Together> togetherBefore) {
         this.solver = solver;
         this.before = before;
@@ -49,6 +68,33 @@ final class Reckoner {
     /** Knows what was used last. */
     Reckoner next() {
         return new Reckoner(solver, bases, togethers);
+    }
+
+    /** What the problem comes to; empty where there are too many outcomes to try. */
+    Optional<Answer> answer(Problem problem) {
+        return answer(problem, false);
+    }
+
+    /** What the problem comes to; bounds stand for outcomes where those are too many to try. */
+    Answer bracketed(Problem problem) {
+        return answer(problem, true).orElseThrow();
+    }
+
+    private Optional<Answer> answer(Problem problem, boolean mayBracket) {
+        Outcomes.Bases worst = Outcomes.worst(problem);
+        if (worst.bracketed() && !mayBracket) {
+            return Optional.empty();
+        }
+        Optional<Solver.Solution> plan = cheapest(worst.bases());
+        if (plan.isPresent()) {
+            return Optional.of(new Answer(plan, true, 0, worst.bracketed()));
+        }
+        Outcomes.Bases best = Outcomes.best(problem);
+        if (best.bracketed() && !mayBracket) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Answer(plan, isHopeful(best.bases()), missed(worst.bases()), worst.bracketed()));
     }
 
     /**

@@ -3,46 +3,34 @@ package fencerow.match;
 import fencerow.terms.PriceRange;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Items and rows of one kind that have nothing to do with its others, whatever the unit. Units of which the same is
  * known come out alike there, so most of it is worked out once. Confined to one thread.
  */
 final class Section {
-    private final Kind kind;
     private final Split.Slice slice;
-    private final Setup setup;
     private final Solved solved;
     private final int[] features;
-    private final int[] places;
-    private final long[] itemNumbers;
-    private final long[] rowNumbers;
-    private final List<Map<Integer, Contribution>> contributions;
+    private final long[] headroom;
+    private final Contribution[][] contributions;
+    private final PriceRange[] prices;
+    private final Problem.Signature ofSetup;
+    private final Problem.Signature signature;
     private final Solved.Known known;
     private final Reckoner reckoner;
 
     /**
      * What a section comes to on some units.
      *
-     * @param problem   the section as it is on them
-     * @param plan      the cheapest, every unverified piece at its worst; empty where there is none
-     * @param price     of the plan; nothing where there is none
-     * @param hopeful   whether the must-haves can be met at some outcome
-     * @param missed    how many of them cannot be met with the others
-     * @param bracketed whether bounds had to stand for too many outcomes
+     * @param problem the section as it is on them
+     * @param found   what the problem comes to
+     * @param price   of the plan; nothing where there is none
      */
-    record Answer(
-            Problem problem,
-            Optional<Solver.Solution> plan,
-            PriceRange price,
-            boolean hopeful,
-            int missed,
-            boolean bracketed) {}
+    record Answer(Problem problem, Reckoner.Answer found, PriceRange price) {}
 
     /** What is known of a section's features, as one key. */
     record Facts(int[] known) {
@@ -60,65 +48,99 @@ final class Section {
     /**
      * A section of a kind.
      *
-     * @param slice  where it stands in the kind's rows
+     * @param larger where what it was cut from stands in the kind
+     * @param slice  where it stands in that
      * @param solved what was answered before
      */
-    Section(Lot lot, Kind kind, Split.Slice slice, Solved solved) {
-        this.kind = kind;
+    Section(Lot lot, Kind kind, Split.Slice larger, Split.Slice slice, Solved solved) {
         this.slice = slice;
-        this.setup = slice.problem().setup();
         this.solved = solved;
         Layout layout = kind.layout();
-        this.features = IntStream.of(slice.rows())
-                .flatMap(row -> IntStream.of(layout.featuresOf(row)))
-                .sorted()
-                .distinct()
-                .toArray();
-        this.places = IntStream.of(features).map(f -> layout.features()[f]).toArray();
-        this.itemNumbers = Problem.Signature.numbers(setup.items());
-        this.rowNumbers = Problem.Signature.numbers(setup.rows());
-        this.contributions = IntStream.of(features).<Map<Integer, Contribution>>mapToObj(f -> new HashMap<>()).toList();
-        this.reckoner = solved.reckoner(setup, new Problem.Signature(itemNumbers, rowNumbers, new long[0]));
-        this.known = solved.answers(lot, signature(lot));
+        Split.Slice whole = slice.in(larger);
+        int[] among = features(layout, whole.rows());
+        this.features = new int[among.length];
+        this.contributions = new Contribution[among.length][];
+        for (int f = 0; f < among.length; f++) {
+            features[f] = layout.features()[among[f]];
+            List<Contribution> all = kind.contributions(among[f]);
+            contributions[f] = new Contribution[all.size()];
+            for (int fact : lot.seen(kind.variety())[features[f]]) {
+                contributions[f][fact] = all.get(fact).within(whole.rows());
+            }
+        }
+        this.headroom = new long[whole.rows().length];
+        for (int r = 0; r < headroom.length; r++) {
+            headroom[r] = kind.headroom()[whole.rows()[r]];
+        }
+        Setup setup = slice.problem().setup();
+        this.prices = new PriceRange[setup.items().count()];
+        for (int i = 0; i < prices.length; i++) {
+            prices[i] = kind.price(whole.items()[i]);
+        }
+        this.ofSetup = Problem.Signature.of(setup);
+        this.signature = ofSetup.with(numbers(lot, kind, whole.items()));
+        this.reckoner = solved.reckoner(setup, ofSetup);
+        this.known = solved.answers(lot, signature);
     }
 
-    /** All that decides its answers: for the same lot, sections with equal signatures have equal answers. */
-    private Problem.Signature signature(Lot lot) {
+    /** The features that touch any of the rows, by their places in the layout, rising. */
+    private static int[] features(Layout layout, int[] rows) {
+        var touching = new BitSet();
+        for (int row : rows) {
+            for (int feature : layout.featuresOf(row)) {
+                touching.set(feature);
+            }
+        }
+        return touching.stream().toArray();
+    }
+
+    private Section(Section same, Lot lot, Solved solved) {
+        this.slice = same.slice;
+        this.solved = solved;
+        this.features = same.features;
+        this.headroom = same.headroom;
+        this.contributions = same.contributions;
+        this.prices = same.prices;
+        this.ofSetup = same.ofSetup;
+        this.signature = same.signature;
+        this.reckoner = solved.reckoner(slice.problem().setup(), ofSetup);
+        this.known = solved.answers(lot, signature);
+    }
+
+    /** The same for the next ranking of the lot. */
+    Section next(Lot lot, Solved others) {
+        return new Section(this, lot, others);
+    }
+
+    /** With the setup all that decides its answers: for the same lot, equal numbers have equal answers. */
+    private long[] numbers(Lot lot, Kind kind, int[] items) {
         var all = new Problem.Numbers(64 + 32 * features.length);
         all.add(kind.variety());
-        for (int item : slice.items()) {
+        for (int item : items) {
             all.add(kind.layout().place(item));
         }
-        for (int row : slice.rows()) {
-            all.add(kind.headroom()[row]);
+        for (long each : headroom) {
+            all.add(each);
         }
         for (int f = 0; f < features.length; f++) {
-            all.add(places[f]);
-            for (int fact : lot.seen(kind.variety())[places[f]]) {
-                Contribution adds = contribution(f, fact);
+            all.add(features[f]);
+            for (int fact : lot.seen(kind.variety())[features[f]]) {
+                Contribution adds = contributions[f][fact];
                 all.add(fact);
                 all.add(adds.known());
                 all.add(adds.open().size());
                 adds.open().forEach(all::add);
             }
         }
-        return new Problem.Signature(itemNumbers, rowNumbers, all.toArray());
+        return all.toArray();
     }
 
-    /** What a fact adds to the section's rows. */
-    private Contribution contribution(int feature, int fact) {
-        return contributions.get(feature)
-                .computeIfAbsent(fact, each -> kind.contributions(features[feature]).get(each).within(slice.rows()));
-    }
-
-    /** Its parts as they are where it comes to the answer, answered, as the kind numbers items and rows. */
+    /** Its parts as they are where it comes to the answer, answered, as it numbers items and rows. */
     List<Share> shares(Answer answer) {
-        return solved.shares(answer.problem()).stream()
-                .map(share -> share.in(slice))
-                .toList();
+        return solved.shares(answer.problem());
     }
 
-    /** Where it stands. */
+    /** Where it stands in what it was cut from. */
     Split.Slice slice() {
         return slice;
     }
@@ -129,71 +151,34 @@ final class Section {
      * @param facts for each feature of the catalogue the place of what is known of it in the lot
      */
     Answer answer(int[] facts) {
-        int[] own = new int[places.length];
+        int[] own = new int[features.length];
         for (int f = 0; f < own.length; f++) {
-            own[f] = facts[places[f]];
+            own[f] = facts[features[f]];
         }
         return known.answer(new Facts(own), this::found);
     }
 
     private Answer found(Facts facts) {
-        long[] headroom = new long[slice.rows().length];
-        for (int r = 0; r < headroom.length; r++) {
-            headroom[r] = kind.headroom()[slice.rows()[r]];
-        }
+        long[] own = headroom.clone();
         List<Problem.Piece> pieces = new ArrayList<>();
         for (int f = 0; f < features.length; f++) {
-            Contribution adds = contribution(f, facts.known()[f]);
-            adds.known().addTo(headroom);
+            Contribution adds = contributions[f][facts.known()[f]];
+            adds.known().addTo(own);
             if (!adds.open().isEmpty()) {
-                pieces.add(new Problem.Piece(places[f], adds.open()));
+                pieces.add(new Problem.Piece(features[f], adds.open()));
             }
         }
-        var problem = new Problem(setup, headroom, pieces);
-        return answer(problem, slice.items(), reckoner, false).orElseGet(() -> byParts(problem));
+        var problem = new Problem(slice.problem().setup(), own, pieces);
+        Reckoner.Answer found = reckoner.answer(problem).orElseGet(() -> solved.byParts(problem));
+        return new Answer(problem, found, found.plan().map(this::price).orElse(PriceRange.ZERO));
     }
 
-    /**
-     * Answers the section or a part of it; empty where bounds would have to stand for too many outcomes.
-     *
-     * @param items        for each of its items the place in the kind
-     * @param mayBeBracket whether bounds may stand for outcomes
-     */
-    private Optional<Answer> answer(Problem problem, int[] items, Reckoner reckoner, boolean mayBeBracket) {
-        Outcomes.Bases worst = Outcomes.worst(problem);
-        if (worst.bracketed() && !mayBeBracket) {
-            return Optional.empty();
+    private PriceRange price(Solver.Solution plan) {
+        PriceRange price = PriceRange.ZERO;
+        for (int i = 0; i < prices.length; i++) {
+            int count = plan.counts()[i];
+            price = count == 0 ? price : price.plus(prices[i].times(count));
         }
-        Optional<Solver.Solution> plan = reckoner.cheapest(worst.bases());
-        if (plan.isPresent()) {
-            PriceRange price = kind.price(items, plan.get().counts());
-            return Optional.of(new Answer(problem, plan, price, true, 0, worst.bracketed()));
-        }
-        Outcomes.Bases best = Outcomes.best(problem);
-        if (best.bracketed() && !mayBeBracket) {
-            return Optional.empty();
-        }
-        boolean hopeful = reckoner.isHopeful(best.bases());
-        int missed = reckoner.missed(worst.bases());
-        return Optional.of(new Answer(problem, plan, PriceRange.ZERO, hopeful, missed, worst.bracketed()));
-    }
-
-    /** The parts have fewer outcomes each than the whole, so that bounds have to stand for fewer of them. */
-    private Answer byParts(Problem problem) {
-        var nothing = Solver.Solution.nothing(setup.items().count());
-        var all = new Answer(problem, Optional.of(nothing), PriceRange.ZERO, true, 0, false);
-        for (Split.Slice part : Split.of(problem, Links.of(setup.items().count(), setup.rows()))) {
-            Setup own = part.problem().setup();
-            Reckoner reckons = solved.reckoner(own, Problem.Signature.of(own));
-            Answer answer = answer(part.problem(), part.in(slice).items(), reckons, true).orElseThrow();
-            all = new Answer(
-                    problem,
-                    all.plan().flatMap(plan -> answer.plan().map(more -> plan.with(more, part.items()))),
-                    all.price().plus(answer.price()),
-                    all.hopeful() && answer.hopeful(),
-                    all.missed() + answer.missed(),
-                    all.bracketed() || answer.bracketed());
-        }
-        return all;
+        return price;
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * What was answered before. Whatever unit, shopper or price list they come from, problems with the same numbers have
@@ -20,6 +21,8 @@ final class Solved {
     private final Map<Place, Known> answers = new HashMap<>();
     private final Map<Problem.Signature, Reckoner> reckonersBefore;
     private final Map<Problem.Signature, Reckoner> reckoners = new HashMap<>();
+    private final Map<Sections.Key, List<List<Section>>> cutsBefore;
+    private final Map<Sections.Key, List<List<Section>>> cuts = new HashMap<>();
 
     /** A section of a lot's units, whose list is told apart by identity. */
     private record Place(List<Unit> units, Problem.Signature signature) {
@@ -37,20 +40,22 @@ final class Solved {
     private Solved(
             Map<Problem.Signature, Part> partsBefore,
             Map<Place, Known> answersBefore,
-            Map<Problem.Signature, Reckoner> reckonersBefore) {
+            Map<Problem.Signature, Reckoner> reckonersBefore,
+            Map<Sections.Key, List<List<Section>>> cutsBefore) {
         this.partsBefore = partsBefore;
         this.answersBefore = answersBefore;
         this.reckonersBefore = reckonersBefore;
+        this.cutsBefore = cutsBefore;
     }
 
     /** Knows nothing yet. */
     static Solved nothing() {
-        return new Solved(Map.of(), Map.of(), Map.of());
+        return new Solved(Map.of(), Map.of(), Map.of(), Map.of());
     }
 
     /** Knows what was used last, and forgets what was used only before that. */
     Solved next() {
-        return new Solved(parts, answers, reckoners);
+        return new Solved(parts, answers, reckoners, cuts);
     }
 
     /**
@@ -87,6 +92,28 @@ final class Solved {
         }
     }
 
+    /**
+     * For each kind of a lot the sections into which needs are cut.
+     *
+     * @param key of the needs
+     * @param cut cuts them; asked only where they were not cut before
+     */
+    List<List<Section>> sections(Lot lot, Sections.Key key, Supplier<List<List<Section>>> cut) {
+        List<List<Section>> now = cuts.get(key);
+        if (now == null) {
+            List<List<Section>> before = cutsBefore.get(key);
+            now = before == null ? cut.get() : next(lot, before);
+            cuts.put(key, now);
+        }
+        return now;
+    }
+
+    private List<List<Section>> next(Lot lot, List<List<Section>> before) {
+        return before.stream()
+                .map(kind -> kind.stream().map(each -> each.next(lot, this)).toList())
+                .toList();
+    }
+
     /** What answers problems of the setup; {@code signature} is that of the setup. */
     Reckoner reckoner(Setup setup, Problem.Signature signature) {
         return reckoners.computeIfAbsent(signature, key -> {
@@ -95,10 +122,20 @@ final class Solved {
         });
     }
 
+    /** What a problem of too many outcomes comes to: its parts have fewer each, and bounds stand for fewer of them. */
+    Reckoner.Answer byParts(Problem problem) {
+        var nothing = Solver.Solution.nothing(problem.setup().items().count());
+        var all = new Reckoner.Answer(Optional.of(nothing), true, 0, false);
+        for (Split.Slice part : Split.of(problem)) {
+            Setup own = part.problem().setup();
+            all = all.and(reckoner(own, Problem.Signature.of(own)).bracketed(part.problem()), part.items());
+        }
+        return all;
+    }
+
     /** The parts of a problem, answered. */
     List<Share> shares(Problem problem) {
-        Links links = Links.of(problem.setup().items().count(), problem.setup().rows());
-        return Split.of(problem, links).stream()
+        return Split.of(problem).stream()
                 .map(slice -> new Share(slice, of(slice.problem())))
                 .toList();
     }

@@ -52,7 +52,8 @@ final class Split {
     }
 
     /** The parts, each with at least one must-have that does not hold or could be undone. */
-    static List<Slice> of(Problem problem, Links links) {
+    static List<Slice> of(Problem problem) {
+        Links links = Links.of(problem.setup().items().count(), problem.setup().rows());
         return of(problem, Relevance.of(problem, links));
     }
 

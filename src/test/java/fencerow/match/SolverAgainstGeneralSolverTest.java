@@ -67,10 +67,7 @@ class SolverAgainstGeneralSolverTest {
     }
 
     private static List<Part> parts(Problem problem) {
-        Links links = Links.of(problem.setup().items().count(), problem.setup().rows());
-        return Split.of(problem, links).stream()
-                .map(slice -> new Part(slice.problem()))
-                .toList();
+        return Split.of(problem).stream().map(slice -> new Part(slice.problem())).toList();
     }
 
     private static long cents(List<Part> parts) {
