@@ -74,6 +74,6 @@ record Bounds(long[] worst, long[] best, List<Problem.Piece> unverified) {
     /** Cuts all problems of a setup whose rows have these bounds into parts that are apart in each of them. */
     List<Split.Slice> split(Setup setup, Links links) {
         Relevance relevance = Relevance.of(setup, links, worst.clone(), best.clone());
-        return Split.of(new Problem(setup, worst, unverified), relevance);
+        return Split.of(setup, unverified, relevance);
     }
 }

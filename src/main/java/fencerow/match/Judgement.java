@@ -241,11 +241,11 @@ final class Judgement {
         for (Share share : shares()) {
             Part part = share.part();
             int flips = hopeful && part.solution().isEmpty() ? part.fewestThatFlip() : 0;
-            for (int p = 0; p < part.pieces().size() && p < Integer.SIZE - 2; p++) {
+            for (int p = 0; p < share.pieces().size() && p < Integer.SIZE - 2; p++) {
                 boolean isFlip = (flips & (1 << p)) != 0;
                 PriceRange saves = feasible ? saving(part, p) : PriceRange.ZERO;
                 if (isFlip || !saves.isZero()) {
-                    int feature = share.slice().problem().pieces().get(p).feature();
+                    int feature = share.pieces().get(p).feature();
                     found.add(new Verify(kind.layout().index().features().get(feature).id(), saves, isFlip));
                 }
             }

@@ -38,7 +38,8 @@ final class Kind {
         this.headroom = new long[rows];
         List<Setup.Row> changed = new ArrayList<>(layout.setup().rows());
         for (int c = 0; c < rows; c++) {
-            asked[c] = layout.findLimited(c).isPresent() ? limit(layout.findLimited(c).get()) : demanded(c);
+            int row = c;
+            asked[c] = layout.findLimited(c).map(this::limit).orElseGet(() -> layout.asked(row, variety.model()));
             headroom[c] = asked[c] == NO_LIMIT
                     ? NO_LIMIT
                     : layout.term(c, layout.start(c, variety), asked[c]) - layout.bound(c, asked[c]);
@@ -63,12 +64,6 @@ final class Kind {
             return own;
         }
         return feature.most() == 1 ? NO_LIMIT : feature.most();
-    }
-
-    private long demanded(int c) {
-        return layout.varies(c)
-                ? Levels.on(variety.model(), layout.conditions().get(c).demand().threshold()).steps()
-                : layout.asked(c);
     }
 
     private Setup.Items offered() {

@@ -4,6 +4,7 @@ import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.stock.AddOn;
 import fencerow.stock.Item;
+import fencerow.stock.Model;
 import fencerow.terms.Amount;
 import fencerow.terms.CapabilityId;
 import fencerow.terms.Demand;
@@ -36,7 +37,7 @@ final class Layout {
     private final boolean[] varies;
     private final long[] asked;
     private final int[] capability;
-    private final List<Optional<Feature>> limited;
+    private final int[] hashes;
     private final List<List<Integer>> rowsOf = new ArrayList<>();
     private final List<Integer> wishes;
     private final List<Sparse> given;
@@ -72,6 +73,7 @@ final class Layout {
         this.varies = new boolean[demands.size()];
         this.asked = new long[demands.size()];
         this.capability = new int[demands.size()];
+        this.hashes = demands.stream().mapToInt(Demand::hashCode).toArray();
         for (int c = 0; c < max.length; c++) {
             Demand demand = demands.get(c);
             least[c] = demand.relation() == Relation.AT_LEAST;
@@ -81,9 +83,6 @@ final class Layout {
             varies[c] = same.isEmpty();
             asked[c] = same.map(Amount::steps).orElse(1L);
         }
-        this.limited = conditions.stream()
-                .map(each -> each.isFeatureLimit() ? index.findFeature(each.demand().of()) : Optional.<Feature>empty())
-                .toList();
         this.given = conditions.stream().map(this::raw).toList();
         this.setup = new Setup(
                 new Setup.Items(new long[places.length], new int[places.length], minutes(), excludes()),
@@ -228,14 +227,14 @@ final class Layout {
         return rowsOf.get(requirement);
     }
 
-    /** Whether the condition asks more of one model than of another. */
-    boolean varies(int c) {
-        return varies[c];
+    /** A hash of the condition's demand. */
+    int hash(int c) {
+        return hashes[c];
     }
 
-    /** What the condition asks, in steps, where that is the same on all models. */
-    long asked(int c) {
-        return asked[c];
+    /** What the condition asks on the model, in steps. */
+    long asked(int c, Model model) {
+        return varies[c] ? Levels.on(model, conditions.get(c).demand().threshold()).steps() : asked[c];
     }
 
     /** What units of the variety start with for the condition, in steps. */
@@ -247,7 +246,8 @@ final class Layout {
 
     /** The feature whose count the condition limits, where it is such a one. */
     Optional<Feature> findLimited(int c) {
-        return limited.get(c);
+        Helpful.Condition condition = conditions.get(c);
+        return condition.isFeatureLimit() ? index.findFeature(condition.demand().of()) : Optional.empty();
     }
 
     /** Whether what one piece of an item does for the row depends on how much is asked. */

@@ -71,11 +71,6 @@ final class Part {
                 .orElse(problem.headroom());
     }
 
-    /** Its unverified pieces. */
-    List<Problem.Piece> pieces() {
-        return problem.pieces();
-    }
-
     /** The least it costs, in cents, with the piece at its best and all others at their worst; at least so much. */
     Optional<Long> centsWithBest(int piece) {
         return Outcomes.bestOf(problem, 1 << piece).bases().stream()

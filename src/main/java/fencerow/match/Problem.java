@@ -50,16 +50,6 @@ record Problem(Setup setup, long[] headroom, List<Piece> pieces) {
             this.hash = 31 * (31 * Arrays.hashCode(ofRows) + Arrays.hashCode(ofItems)) + Arrays.hashCode(own);
         }
 
-        /** The signature of a setup by itself. */
-        static Signature of(Setup setup) {
-            return new Signature(numbers(setup.items()), numbers(setup.rows()), new long[0]);
-        }
-
-        /** The same with other numbers in place of the rest. */
-        Signature with(long[] others) {
-            return new Signature(ofItems, ofRows, others);
-        }
-
         private static int number(Setup.Role role) {
             return switch (role) {
                 case MUST -> 0;

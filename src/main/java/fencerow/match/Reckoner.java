@@ -130,9 +130,13 @@ final class Reckoner {
     }
 
     private Optional<Solver.Solution> cheapest(long[] headroom) {
+        Optional<Solver.Solution> start = Optional.empty();
         for (Base known : bases) {
             if (settles(known, headroom)) {
                 return known.cheapest();
+            }
+            if (start.isEmpty() && isAtMost(known.headroom(), headroom)) {
+                start = known.cheapest();
             }
         }
         for (Base known : before) {
@@ -141,7 +145,7 @@ final class Reckoner {
                 return known.cheapest();
             }
         }
-        Optional<Solver.Solution> found = solver.cheapest(headroom, all, nothing);
+        Optional<Solver.Solution> found = solver.cheapest(headroom, all, nothing, start);
         bases.add(new Base(headroom, found));
         return found;
     }
@@ -174,46 +178,66 @@ final class Reckoner {
     }
 
     private Together together(List<long[]> outcomes) {
+        Optional<Together> easier = Optional.empty();
         for (Together known : togethers) {
-            if (settles(known, outcomes)) {
-                return known;
+            if (isEasier(known, outcomes)) {
+                if (holds(known, outcomes)) {
+                    return known;
+                }
+                easier = easier.or(() -> Optional.of(known));
             }
         }
         for (Together known : togetherBefore) {
-            if (settles(known, outcomes)) {
+            if (isEasier(known, outcomes) && holds(known, outcomes)) {
                 togethers.add(known);
                 return known;
             }
         }
-        Together found = mostTogether(outcomes);
+        Together found = mostTogether(outcomes, easier);
         togethers.add(found);
         return found;
     }
 
-    private boolean settles(Together known, List<long[]> outcomes) {
+    private static boolean isEasier(Together known, List<long[]> outcomes) {
         if (known.outcomes().size() != outcomes.size()) {
             return false;
         }
         for (int o = 0; o < outcomes.size(); o++) {
-            if (!isAtMost(outcomes.get(o), known.outcomes().get(o))
-                    || !solver.rows().hold(outcomes.get(o), known.kept(), known.found()[o])) {
+            if (!isAtMost(outcomes.get(o), known.outcomes().get(o))) {
                 return false;
             }
         }
         return true;
     }
 
-    /** What was found for the must-haves kept so far mostly meets the next one too, which spares a search. */
-    private Together mostTogether(List<long[]> outcomes) {
+    private boolean holds(Together known, List<long[]> outcomes) {
+        for (int o = 0; o < outcomes.size(); o++) {
+            if (!solver.rows().hold(outcomes.get(o), known.kept(), known.found()[o])) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * What was found for the must-haves kept so far mostly meets the next one too, which spares a search; and as long
+     * as the same are kept, what cannot be kept where more is there cannot be here.
+     */
+    private Together mostTogether(List<long[]> outcomes, Optional<Together> easier) {
         boolean[] kept = new boolean[all.length];
-        int[][] found = new int[outcomes.size()][nothing.length];
+        int[][] found = easier.map(known -> known.found().clone())
+                .orElseGet(() -> new int[outcomes.size()][nothing.length]);
+        boolean alike = easier.isPresent();
         int failed = 0;
         for (int must = 0; must < kept.length; must++) {
-            kept[must] = true;
-            int fails = firstFailing(outcomes, kept, found, failed);
-            if (fails >= 0) {
-                kept[must] = false;
-                failed = fails;
+            if (!alike || easier.get().kept()[must]) {
+                kept[must] = true;
+                int fails = firstFailing(outcomes, kept, found, failed);
+                if (fails >= 0) {
+                    kept[must] = false;
+                    alike = false;
+                    failed = fails;
+                }
             }
         }
         return new Together(outcomes, kept, found);

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Items and rows of one kind that have nothing to do with its others, whatever the unit. Units of which the same is
@@ -16,10 +16,12 @@ final class Section {
     private final Solved solved;
     private final int[] features;
     private final long[] headroom;
-    private final Contribution[][] contributions;
+    private final List<List<Contribution>> contributions;
+    private final @Nullable Contribution[][] within;
     private final PriceRange[] prices;
-    private final Problem.Signature ofSetup;
-    private final Problem.Signature signature;
+    private final Fingerprint fingerprint;
+    private final int variety;
+    private final int[] rows;
     private final Solved.Known known;
     private final Reckoner reckoner;
 
@@ -57,30 +59,28 @@ final class Section {
         this.solved = solved;
         Layout layout = kind.layout();
         Split.Slice whole = slice.in(larger);
-        int[] among = features(layout, whole.rows());
+        this.rows = whole.rows();
+        this.variety = kind.variety();
+        int[] among = features(layout, rows);
         this.features = new int[among.length];
-        this.contributions = new Contribution[among.length][];
+        this.contributions = new ArrayList<>(among.length);
+        this.within = new Contribution[among.length][];
         for (int f = 0; f < among.length; f++) {
             features[f] = layout.features()[among[f]];
-            List<Contribution> all = kind.contributions(among[f]);
-            contributions[f] = new Contribution[all.size()];
-            for (int fact : lot.seen(kind.variety())[features[f]]) {
-                contributions[f][fact] = all.get(fact).within(whole.rows());
-            }
+            contributions.add(kind.contributions(among[f]));
+            within[f] = new Contribution[contributions.get(f).size()];
         }
-        this.headroom = new long[whole.rows().length];
+        this.headroom = new long[rows.length];
         for (int r = 0; r < headroom.length; r++) {
-            headroom[r] = kind.headroom()[whole.rows()[r]];
+            headroom[r] = kind.headroom()[rows[r]];
         }
-        Setup setup = slice.problem().setup();
-        this.prices = new PriceRange[setup.items().count()];
+        this.prices = new PriceRange[whole.items().length];
         for (int i = 0; i < prices.length; i++) {
             prices[i] = kind.price(whole.items()[i]);
         }
-        this.ofSetup = Problem.Signature.of(setup);
-        this.signature = ofSetup.with(numbers(lot, kind, whole.items()));
-        this.reckoner = solved.reckoner(setup, ofSetup);
-        this.known = solved.answers(lot, signature);
+        this.fingerprint = Fingerprint.of(kind, slice.setup(), whole.items(), rows);
+        this.reckoner = solved.reckoner(slice.setup(), fingerprint);
+        this.known = solved.answers(lot, variety, fingerprint);
     }
 
     /** The features that touch any of the rows, by their places in the layout, rising. */
@@ -100,11 +100,13 @@ final class Section {
         this.features = same.features;
         this.headroom = same.headroom;
         this.contributions = same.contributions;
+        this.within = same.within;
         this.prices = same.prices;
-        this.ofSetup = same.ofSetup;
-        this.signature = same.signature;
-        this.reckoner = solved.reckoner(slice.problem().setup(), ofSetup);
-        this.known = solved.answers(lot, signature);
+        this.fingerprint = same.fingerprint;
+        this.variety = same.variety;
+        this.rows = same.rows;
+        this.reckoner = solved.reckoner(slice.setup(), fingerprint);
+        this.known = solved.answers(lot, variety, fingerprint);
     }
 
     /** The same for the next ranking of the lot. */
@@ -112,27 +114,14 @@ final class Section {
         return new Section(this, lot, others);
     }
 
-    /** With the setup all that decides its answers: for the same lot, equal numbers have equal answers. */
-    private long[] numbers(Lot lot, Kind kind, int[] items) {
-        var all = new Problem.Numbers(64 + 32 * features.length);
-        all.add(kind.variety());
-        for (int item : items) {
-            all.add(kind.layout().place(item));
+    /** What a fact adds to the section's rows. */
+    private Contribution contribution(int feature, int fact) {
+        Contribution known = within[feature][fact];
+        if (known == null) {
+            known = contributions.get(feature).get(fact).within(rows);
+            within[feature][fact] = known;
         }
-        for (long each : headroom) {
-            all.add(each);
-        }
-        for (int f = 0; f < features.length; f++) {
-            all.add(features[f]);
-            for (int fact : lot.seen(kind.variety())[features[f]]) {
-                Contribution adds = contributions[f][fact];
-                all.add(fact);
-                all.add(adds.known());
-                all.add(adds.open().size());
-                adds.open().forEach(all::add);
-            }
-        }
-        return all.toArray();
+        return known;
     }
 
     /** Its parts as they are where it comes to the answer, answered, as it numbers items and rows. */
@@ -162,13 +151,13 @@ final class Section {
         long[] own = headroom.clone();
         List<Problem.Piece> pieces = new ArrayList<>();
         for (int f = 0; f < features.length; f++) {
-            Contribution adds = contributions[f][facts.known()[f]];
+            Contribution adds = contribution(f, facts.known()[f]);
             adds.known().addTo(own);
             if (!adds.open().isEmpty()) {
                 pieces.add(new Problem.Piece(features[f], adds.open()));
             }
         }
-        var problem = new Problem(slice.problem().setup(), own, pieces);
+        var problem = new Problem(slice.setup(), own, pieces);
         Reckoner.Answer found = reckoner.answer(problem).orElseGet(() -> solved.byParts(problem));
         return new Answer(problem, found, found.plan().map(this::price).orElse(PriceRange.ZERO));
     }

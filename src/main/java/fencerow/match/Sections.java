@@ -93,7 +93,7 @@ final class Sections {
         }
         List<Helpful.Condition> conditions = new ArrayList<>(slice.rows().length);
         for (int r = 0; r < slice.rows().length; r++) {
-            Setup.Row row = slice.problem().setup().rows().get(r);
+            Setup.Row row = slice.setup().rows().get(r);
             Demand demand = layout.conditions().get(slice.rows()[r]).demand();
             conditions.add(new Helpful.Condition(row.role(), row.whose(), demand));
         }
@@ -101,7 +101,7 @@ final class Sections {
     }
 
     private List<List<Section>> cut(Split.Slice slice, List<Bounds> bounds) {
-        Links links = Links.of(slice.items().length, slice.problem().setup().rows());
+        Links links = Links.of(slice.items().length, slice.setup().rows());
         List<List<Section>> sections = new ArrayList<>(kinds.size());
         for (int k = 0; k < kinds.size(); k++) {
             Kind kind = kinds.get(k);
@@ -137,14 +137,14 @@ final class Sections {
     /** A part of any unit as it is on units of the kind. */
     private Setup seen(Split.Slice slice, Kind kind) {
         Setup.Items all = kind.setup().items();
-        Setup.Items any = slice.problem().setup().items();
+        Setup.Items any = slice.setup().items();
         long[] cents = new long[any.count()];
         int[] most = new int[cents.length];
         for (int i = 0; i < cents.length; i++) {
             cents[i] = all.cents()[slice.items()[i]];
             most[i] = all.most()[slice.items()[i]];
         }
-        List<Setup.Row> rows = slice.problem().setup().rows();
+        List<Setup.Row> rows = slice.setup().rows();
         List<Setup.Row> own = rows;
         for (int r = 0; r < rows.size(); r++) {
             if (layout.dependsOnModel(slice.rows()[r])) {

@@ -4,12 +4,13 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * An answered part with its place in the problem.
+ * An answered part with its place in the problem. Parts of problems that differ only in whose pieces they have are one.
  *
- * @param slice where it stands
- * @param part  the answer
+ * @param slice  where it stands
+ * @param pieces its unverified pieces
+ * @param part   the answer
  */
-record Share(Split.Slice slice, Part part) {
+record Share(Split.Slice slice, List<Problem.Piece> pieces, Part part) {
     /** Those of the requirements that are must-haves of the part, as it numbers them. */
     List<Integer> own(List<Integer> requirements) {
         return requirements.stream()
@@ -20,6 +21,6 @@ record Share(Split.Slice slice, Part part) {
 
     /** The same seen from a larger problem that has the present one as a slice. */
     Share in(Split.Slice larger) {
-        return new Share(slice.in(larger), part);
+        return new Share(slice.in(larger), pieces, part);
     }
 }

@@ -19,28 +19,31 @@ final class Solved {
     private final Map<Problem.Signature, Part> parts = new ConcurrentHashMap<>();
     private final Map<Place, Known> answersBefore;
     private final Map<Place, Known> answers = new HashMap<>();
-    private final Map<Problem.Signature, Reckoner> reckonersBefore;
-    private final Map<Problem.Signature, Reckoner> reckoners = new HashMap<>();
+    private final Map<Fingerprint, Reckoner> reckonersBefore;
+    private final Map<Fingerprint, Reckoner> reckoners = new HashMap<>();
     private final Map<Sections.Key, List<List<Section>>> cutsBefore;
     private final Map<Sections.Key, List<List<Section>>> cuts = new HashMap<>();
 
     /** A section of a lot's units, whose list is told apart by identity. */
-    private record Place(List<Unit> units, Problem.Signature signature) {
+    private record Place(List<Unit> units, int variety, Fingerprint fingerprint) {
         @Override
         public boolean equals(Object other) {
-            return other instanceof Place place && units == place.units && signature.equals(place.signature);
+            return other instanceof Place place
+                    && units == place.units
+                    && variety == place.variety
+                    && fingerprint.equals(place.fingerprint);
         }
 
         @Override
         public int hashCode() {
-            return 31 * System.identityHashCode(units) + signature.hashCode();
+            return 31 * variety + fingerprint.hashCode();
         }
     }
 
     private Solved(
             Map<Problem.Signature, Part> partsBefore,
             Map<Place, Known> answersBefore,
-            Map<Problem.Signature, Reckoner> reckonersBefore,
+            Map<Fingerprint, Reckoner> reckonersBefore,
             Map<Sections.Key, List<List<Section>>> cutsBefore) {
         this.partsBefore = partsBefore;
         this.answersBefore = answersBefore;
@@ -61,11 +64,12 @@ final class Solved {
     /**
      * What is known of a section's answers, to be added to.
      *
-     * @param signature of the section
+     * @param variety     of the section's kind
+     * @param fingerprint of its setup
      */
-    Known answers(Lot lot, Problem.Signature signature) {
+    Known answers(Lot lot, int variety, Fingerprint fingerprint) {
         return answers.computeIfAbsent(
-                new Place(lot.units(), signature),
+                new Place(lot.units(), variety, fingerprint),
                 place -> new Known(Optional.ofNullable(answersBefore.get(place)).map(known -> known.now)));
     }
 
@@ -114,9 +118,9 @@ final class Solved {
                 .toList();
     }
 
-    /** What answers problems of the setup; {@code signature} is that of the setup. */
-    Reckoner reckoner(Setup setup, Problem.Signature signature) {
-        return reckoners.computeIfAbsent(signature, key -> {
+    /** What answers problems of the setup with the fingerprint. */
+    Reckoner reckoner(Setup setup, Fingerprint fingerprint) {
+        return reckoners.computeIfAbsent(fingerprint, key -> {
             Reckoner before = reckonersBefore.get(key);
             return before == null ? new Reckoner(setup) : before.next();
         });
@@ -126,9 +130,8 @@ final class Solved {
     Reckoner.Answer byParts(Problem problem) {
         var nothing = Solver.Solution.nothing(problem.setup().items().count());
         var all = new Reckoner.Answer(Optional.of(nothing), true, 0, false);
-        for (Split.Slice part : Split.of(problem)) {
-            Setup own = part.problem().setup();
-            all = all.and(reckoner(own, Problem.Signature.of(own)).bracketed(part.problem()), part.items());
+        for (Split.Cut cut : Split.of(problem)) {
+            all = all.and(new Reckoner(cut.problem().setup()).bracketed(cut.problem()), cut.slice().items());
         }
         return all;
     }
@@ -136,7 +139,7 @@ final class Solved {
     /** The parts of a problem, answered. */
     List<Share> shares(Problem problem) {
         return Split.of(problem).stream()
-                .map(slice -> new Share(slice, of(slice.problem())))
+                .map(cut -> new Share(cut.slice(), cut.problem().pieces(), of(cut.problem())))
                 .toList();
     }
 

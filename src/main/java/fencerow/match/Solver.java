@@ -72,12 +72,17 @@ final class Solver {
      * @param forbidden for each item, whether it may not be used
      */
     Optional<Solution> cheapest(long[] headroom, boolean[] asked, boolean[] forbidden) {
-        return new Search(headroom, asked, forbidden, false).best();
+        return cheapest(headroom, asked, forbidden, Optional.empty());
+    }
+
+    /** The same, given counts that will do. */
+    Optional<Solution> cheapest(long[] headroom, boolean[] asked, boolean[] forbidden, Optional<Solution> known) {
+        return new Search(headroom, asked, forbidden, known, false).best();
     }
 
     /** Some counts that will do; empty if none will. */
     Optional<Solution> findAny(long[] headroom, boolean[] asked) {
-        return new Search(headroom, asked, new boolean[items.count()], true).best();
+        return new Search(headroom, asked, new boolean[items.count()], Optional.empty(), true).best();
     }
 
     /** One instance being searched. */
@@ -91,7 +96,13 @@ final class Solver {
         private @Nullable Solution best;
         private long @Nullable [][] helpersAsBits;
 
-        private Search(long[] headroom, boolean[] asked, boolean[] forbidden, boolean anyWillDo) {
+        private Search(
+                long[] headroom,
+                boolean[] asked,
+                boolean[] forbidden,
+                Optional<Solution> known,
+                boolean anyWillDo) {
+            this.best = known.orElse(null);
             this.asked = asked;
             this.anyWillDo = anyWillDo;
             this.counts = new int[items.count()];

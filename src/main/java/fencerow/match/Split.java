@@ -10,28 +10,25 @@ import java.util.function.IntPredicate;
  * answer to the problem is the cheapest answers to its parts put together. Confined to one call.
  */
 final class Split {
-    private final Problem problem;
     private final Setup setup;
+    private final List<Problem.Piece> pieces;
     private final Relevance relevance;
     private final int[] groupOf;
     private final int[] local;
 
     /**
-     * One part of a problem.
+     * Where a part of a problem stands in the whole.
      *
-     * @param items   for each of its items the place in the whole
-     * @param rows    for each of its rows the place in the whole, rising
-     * @param musts   for each of its must-haves the place in the whole, rising
-     * @param problem the part
+     * @param items for each of its items the place in the whole
+     * @param rows  for each of its rows the place in the whole, rising
+     * @param musts for each of its must-haves the place in the whole, rising
+     * @param setup of the part
      */
-    record Slice(int[] items, int[] rows, int[] musts, Problem problem) {
+    record Slice(int[] items, int[] rows, int[] musts, Setup setup) {
         /** The same seen from a larger problem that has the present one as a slice. */
         Slice in(Slice larger) {
             return new Slice(
-                    places(items, larger.items),
-                    places(rows, larger.rows),
-                    places(musts, larger.musts),
-                    problem);
+                    places(items, larger.items), places(rows, larger.rows), places(musts, larger.musts), setup);
         }
 
         private static int[] places(int[] own, int[] larger) {
@@ -43,23 +40,36 @@ final class Split {
         }
     }
 
-    private Split(Problem problem, Relevance relevance) {
-        this.problem = problem;
-        this.setup = problem.setup();
+    /**
+     * One part of a problem.
+     *
+     * @param slice   where it stands
+     * @param problem the part
+     */
+    record Cut(Slice slice, Problem problem) {}
+
+    private Split(Setup setup, List<Problem.Piece> pieces, Relevance relevance) {
+        this.setup = setup;
+        this.pieces = pieces;
         this.relevance = relevance;
-        this.groupOf = new int[nodeOfPiece(problem.pieces().size())];
+        this.groupOf = new int[nodeOfPiece(pieces.size())];
         this.local = new int[Math.max(setup.items().count(), setup.rows().size())];
     }
 
     /** The parts, each with at least one must-have that does not hold or could be undone. */
-    static List<Slice> of(Problem problem) {
+    static List<Cut> of(Problem problem) {
         Links links = Links.of(problem.setup().items().count(), problem.setup().rows());
-        return of(problem, Relevance.of(problem, links));
+        var split = new Split(problem.setup(), problem.pieces(), Relevance.of(problem, links));
+        List<Cut> cuts = new ArrayList<>();
+        for (Slice slice : split.slices()) {
+            cuts.add(new Cut(slice, split.part(problem, slice)));
+        }
+        return cuts;
     }
 
-    /** The same, given what can matter to the problem. */
-    static List<Slice> of(Problem problem, Relevance relevance) {
-        return new Split(problem, relevance).slices();
+    /** Where the parts stand, given what can matter to problems of the setup. */
+    static List<Slice> of(Setup setup, List<Problem.Piece> pieces, Relevance relevance) {
+        return new Split(setup, pieces, relevance).slices();
     }
 
     private List<Slice> slices() {
@@ -132,8 +142,8 @@ final class Split {
                 }
             }
         }
-        for (int p = 0; p < problem.pieces().size(); p++) {
-            List<Sparse> states = problem.pieces().get(p).states();
+        for (int p = 0; p < pieces.size(); p++) {
+            List<Sparse> states = pieces.get(p).states();
             for (int s = 0; s < states.size(); s++) {
                 joinPiece(groups, p, states.get(s));
             }
@@ -170,21 +180,25 @@ final class Split {
         for (int i = 0; i < items.length; i++) {
             local[items[i]] = i;
         }
-        int[] musts = Arrays.stream(rows)
-                .mapToObj(setup.rows()::get)
-                .filter(row -> row.role() == Setup.Role.MUST)
-                .mapToInt(Setup.Row::whose)
-                .distinct()
-                .toArray();
+        int[] musts = mustsOf(rows);
         List<Setup.Row> sliced = new ArrayList<>(rows.length);
-        long[] headroom = new long[rows.length];
-        for (int r = 0; r < rows.length; r++) {
-            Setup.Row row = setup.rows().get(rows[r]);
+        for (int place : rows) {
+            Setup.Row row = setup.rows().get(place);
             sliced.add(new Setup.Row(row.role(), whose(row, musts), within(group, row.change())));
-            headroom[r] = problem.headroom()[rows[r]];
         }
-        var part = new Problem(new Setup(goods(items), sliced), headroom, pieces(group, rows));
-        return new Slice(items, rows, musts, part);
+        return new Slice(items, rows, musts, new Setup(goods(items), sliced));
+    }
+
+    private int[] mustsOf(int[] rows) {
+        int[] musts = new int[rows.length];
+        int size = 0;
+        for (int place : rows) {
+            Setup.Row row = setup.rows().get(place);
+            if (row.role() == Setup.Role.MUST && (size == 0 || musts[size - 1] != row.whose())) {
+                musts[size++] = row.whose();
+            }
+        }
+        return Arrays.copyOf(musts, size);
     }
 
     private int whose(Setup.Row row, int[] musts) {
@@ -235,16 +249,21 @@ final class Split {
         return Arrays.copyOf(useful, size);
     }
 
-    private List<Problem.Piece> pieces(int group, int[] rows) {
-        List<Problem.Piece> pieces = new ArrayList<>();
-        for (int p = 0; p < problem.pieces().size(); p++) {
+    private Problem part(Problem whole, Slice slice) {
+        int[] rows = slice.rows();
+        long[] headroom = new long[rows.length];
+        for (int r = 0; r < rows.length; r++) {
+            headroom[r] = whole.headroom()[rows[r]];
+        }
+        int group = groupOf[nodeOfRow(rows[0])];
+        List<Problem.Piece> inside = new ArrayList<>();
+        for (int p = 0; p < pieces.size(); p++) {
             if (groupOf[nodeOfPiece(p)] == group) {
-                Problem.Piece piece = problem.pieces().get(p);
                 List<Sparse> states = new ArrayList<>();
-                piece.states().forEach(state -> states.add(state.within(rows)));
-                pieces.add(new Problem.Piece(piece.feature(), states));
+                pieces.get(p).states().forEach(state -> states.add(state.within(rows)));
+                inside.add(new Problem.Piece(pieces.get(p).feature(), states));
             }
         }
-        return pieces;
+        return new Problem(slice.setup(), headroom, inside);
     }
 }

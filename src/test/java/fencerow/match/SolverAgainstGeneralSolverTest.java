@@ -67,7 +67,7 @@ class SolverAgainstGeneralSolverTest {
     }
 
     private static List<Part> parts(Problem problem) {
-        return Split.of(problem).stream().map(slice -> new Part(slice.problem())).toList();
+        return Split.of(problem).stream().map(cut -> new Part(cut.problem())).toList();
     }
 
     private static long cents(List<Part> parts) {
