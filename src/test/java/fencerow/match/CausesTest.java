@@ -218,7 +218,8 @@ class CausesTest {
                 .addOn("quick-attach-kit", 900, List.of(gives("quick-attach")), List.of())
                 .attachment("forks", 1000, "move-pallets", Yard.LOADER_WORK, List.of(), List.of(needs("quick-attach")))
                 .shared("port-block")
-                .addOn("fork-oil", 300, List.of(gives("tilt"), takes("port-block")), List.of(needs("does:move-pallets")))
+                .addOn("fork-oil", 300, List.of(gives("tilt"), takes("port-block")),
+                        List.of(needs("does:move-pallets")))
                 .addOn("blower-oil", 300, List.of(gives("spout"), takes("port-block")), List.of(needs("quick-attach")));
 
         Finding.Infeasible both = infeasible(yard, unit().make(), must(needs("tilt")), must(needs("spout")));

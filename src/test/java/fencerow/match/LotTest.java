@@ -89,7 +89,8 @@ class LotTest {
                 .catchUp("worn-tires", 400, 600)
                 .feature("lights")
                 .addOn("light-kit", 200, List.of(gives("lights")), List.of());
-        Match worn = yard.matcher().match(unit().fitted("lights").worn("worn-tires").make(), needs(must(needs("lights"))));
+        Match worn = yard.matcher()
+                .match(unit().fitted("lights").worn("worn-tires").make(), needs(must(needs("lights"))));
         Match dark = yard.matcher().match(unit().asking(14700).make(), needs(must(needs("lights"))));
 
         Difference difference = Difference.of(worn, dark).orElseThrow();

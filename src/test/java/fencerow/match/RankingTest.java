@@ -139,7 +139,7 @@ class RankingTest {
 
     private static Optional<String> beating(String id, Needs needs, Unit... units) {
         Ranking ranking = Ranking.of(MATCHER, List.of(units), needs);
-        Match match = ranking.matches().stream().filter(m -> m.unit().id().value().equals(id)).findFirst().orElseThrow();
+        Match match = ranking.matches().get(ids(ranking).indexOf(id));
         return ranking.beatenBy(match).map(m -> m.unit().id().value());
     }
 
