@@ -86,11 +86,8 @@ record Assortment(Catalogue catalogue, Unit unit, Needs needs) {
         return Optional.empty();
     }
 
-    /** What one of the item costs for this unit: at order-time prices where the unit is still to be ordered. */
+    /** What is asked for one of the item on this unit: the order-time price where the unit is still to be ordered. */
     Optional<PriceRange> findPrice(Item item) {
-        if (isFree(item)) {
-            return Optional.of(PriceRange.ZERO);
-        }
         Optional<PriceBook.ItemPrice> price =
                 catalogue.prices().findPrice(item.id(), unit.model().machineClass());
         Optional<PriceRange> later = price.flatMap(PriceBook.ItemPrice::later);

@@ -107,4 +107,47 @@ class LevelsTest {
         assertEquals(printed, heavy.si(), 1e-6);
         assertEquals(0, easy.si(), 1e-9);
     }
+
+    /**
+     * Field capacity in acres an hour is speed in mph times width in feet times efficiency over 8.25 (ASABE EP496; from
+     * memory), so two acres in an hour at 4 mph and 70 % take 8.25 * 2 / (4 * 0.7) ft. Speed and efficiency of a lawn
+     * mower among beds and trees: common practice, no source.
+     */
+    @Test
+    void lawnAsksForTheWidthThatMowsItInTheTimeWhateverTheModel() {
+        double acre = 4046.8564224;
+        double width = 8.25 * 2 / (4 * 0.7) * 0.3048;
+        var mowing = new Threshold.MowingWidth(
+                new Amount(Dimension.AREA, 2 * acre), new Amount(Dimension.TIME, 3600));
+
+        assertEquals(width, Levels.on(Yard.unit().make().model(), mowing).si(), 1e-3);
+        assertEquals(width, Levels.findOnAny(mowing).orElseThrow().si(), 1e-3);
+    }
+
+    @Test
+    void whatDependsOnTheModelIsNotTheSameOnAny() {
+        assertTrue(Levels.findOnAny(new Threshold.Payload(kilograms(400))).isEmpty());
+        assertTrue(Levels.findOnAny(new Threshold.Counterweight(kilograms(400))).isEmpty());
+        assertTrue(Levels.findOnAny(new Threshold.SteeringWeight(kilograms(400))).isEmpty());
+    }
+
+    /** A loader never lifts more half a metre out than at its pins; a sheet that says so has a mistake in it. */
+    @Test
+    void sheetThatCannotBeIsAskedForTheLoadItself() {
+        Model wrong = Yard.unit()
+                .figure(Figure.LOADER_LIFT_PINS, 700)
+                .figure(Figure.LOADER_LIFT, 750)
+                .make()
+                .model();
+
+        assertEquals(400, Levels.on(wrong, new Threshold.Payload(kilograms(400))).si(), 1e-9);
+    }
+
+    @Test
+    void modelWhoseSheetLacksAFigureIsAskedForNoWeight() {
+        Model blank = Yard.unit().make().model();
+
+        assertEquals(0, Levels.on(blank, new Threshold.Counterweight(kilograms(400))).si(), 1e-9);
+        assertEquals(0, Levels.on(blank, new Threshold.SteeringWeight(kilograms(400))).si(), 1e-9);
+    }
 }

@@ -11,6 +11,7 @@ import fencerow.terms.UnitId;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -84,6 +85,82 @@ class RankingTest {
 
         assertEquals(Optional.empty(), ranking.beatenBy(ranking.matches().get(0)));
         assertEquals(Optional.of(ranking.matches().get(0)), ranking.beatenBy(ranking.matches().get(1)));
+    }
+
+    @Test
+    void withinTheBudgetComesBeforeOverItThoughTheWishesAreMetOnlyThere() {
+        Unit dear = Yard.unit().fitted("soft-seat").asking(20000).make("a-dear");
+        Unit cheap = Yard.unit().make("b-cheap");
+        Needs needs = new Needs(List.of(Yard.wish(Yard.needs("soft-seat"))), Set.of(), Set.of(),
+                Optional.of(Money.ofDollars(16000L)), OptionalDouble.empty());
+
+        assertEquals(List.of("b-cheap", "a-dear"), ids(Ranking.of(MATCHER, List.of(dear, cheap), needs)));
+    }
+
+    @Test
+    void ofUnitsThatCannotBeMadeReadyTheOneThatMeetsMoreMustHavesComesFirst() {
+        Unit cheap = Yard.unit().never("lights").asking(9000).make("a-neither");
+        Unit lit = Yard.unit().fitted("lights").make("b-lit");
+        Needs needs = Yard.needs(CAB, LIGHTS);
+
+        Ranking ranking = Ranking.of(MATCHER, List.of(cheap, lit), needs);
+
+        assertEquals(List.of("b-lit", "a-neither"), ids(ranking));
+        assertEquals(List.of(), ranking.ready());
+        assertEquals(Optional.empty(), ranking.cheapest());
+    }
+
+    @Test
+    void cheapestIsTheLowestPriceOfUnitsThatCanBeMadeReady() {
+        Unit never = Yard.unit().never("lights").asking(5000).make("a-never");
+        Unit plain = Yard.unit().make("b-plain");
+        Unit lit = Yard.unit().fitted("lights").asking(16000).make("c-lit");
+
+        Ranking ranking = Ranking.of(MATCHER, List.of(never, plain, lit), Yard.needs(LIGHTS));
+
+        assertEquals(Optional.of(Money.ofDollars(15200L)), ranking.cheapest());
+    }
+
+    @Test
+    void unitIsBeatenByOneThatSuitsBetterForTheSameMoneyOrAsWellForLess() {
+        Unit plain = Yard.unit().make("a-plain");
+        Unit soft = Yard.unit().fitted("soft-seat").make("b-soft");
+        Unit cheap = Yard.unit().asking(14000).make("c-cheap");
+        Unit alike = Yard.unit().make("d-alike");
+        Needs needs = Yard.needs(Yard.wish(Yard.needs("soft-seat")));
+
+        assertEquals(Optional.of("b-soft"), beating("a-plain", needs, plain, soft));
+        assertEquals(Optional.of("c-cheap"), beating("a-plain", needs, plain, cheap));
+        assertEquals(Optional.empty(), beating("b-soft", needs, soft, cheap));
+        assertEquals(Optional.empty(), beating("c-cheap", needs, soft, cheap));
+        assertEquals(Optional.empty(), beating("a-plain", needs, plain, alike));
+        assertEquals(Optional.empty(), beating("d-alike", needs, plain, alike));
+    }
+
+    private static Optional<String> beating(String id, Needs needs, Unit... units) {
+        Ranking ranking = Ranking.of(MATCHER, List.of(units), needs);
+        Match match = ranking.matches().get(ids(ranking).indexOf(id));
+        return ranking.beatenBy(match).map(m -> m.unit().id().value());
+    }
+
+    @Test
+    void unitThatCannotBeMadeReadyIsNotSaidToBeBeaten() {
+        Unit never = Yard.unit().never("lights").make("never");
+        Unit lit = Yard.unit().fitted("lights").asking(9000).make("lit");
+
+        assertEquals(Optional.empty(), beating("never", Yard.needs(LIGHTS), never, lit));
+    }
+
+    @Test
+    void rankingForOtherNeedsIsMadeFromTheOneBefore() {
+        Unit plain = Yard.unit().make("a-plain");
+        Unit lit = Yard.unit().fitted("lights").make("b-lit");
+        Lot lot = MATCHER.lot(List.of(plain, lit));
+
+        Ranking next = Ranking.of(lot, Needs.NONE).next(lot, Yard.needs(LIGHTS));
+
+        assertEquals(List.of("b-lit", "a-plain"), ids(next));
+        assertEquals(Yard.needs(LIGHTS), next.needs());
     }
 
     @ParameterizedTest

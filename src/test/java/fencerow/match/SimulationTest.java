@@ -50,6 +50,7 @@ class SimulationTest {
         List<Simulation.Shopper> shoppers = shoppers(
                 0.95, ask("color", idle("red"), idle("gray")), ask("cab", idle("none"), must("must", "factory-cab")));
 
+        assertEquals(40, shoppers.size());
         shoppers.forEach(shopper -> assertEquals(new Simulation.Shopper(1, 2, true), shopper));
     }
 

@@ -7,6 +7,7 @@ import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
 import fencerow.stock.Unit;
 import fencerow.terms.Money;
+import fencerow.terms.PriceRange;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -76,6 +77,124 @@ class WhatIfTest {
         assertEquals(List.of(CAB, PTO), List.of(pair.dropped(), pair.alsoDropped()));
         assertEquals(ranking.matches(), pair.gained());
         assertEquals(Optional.empty(), ranking.whatIf().pair(10, () -> true));
+    }
+
+    @Test
+    void onlyUnitsOverTheBudgetAreGainedByRaisingIt() {
+        Unit cheap = Yard.unit().asking(12000).make("a-cheap");
+        Unit near = Yard.unit().asking(14500).make("b-near");
+        Unit far = Yard.unit().make("c-far");
+
+        WhatIf.Budget budget = rank(within(14000), cheap, near, far).whatIf().budget().orElseThrow();
+
+        assertEquals(Money.ofDollars(500L), budget.raise());
+        assertEquals(List.of("b-near", "c-far"), ids(budget.gained()));
+    }
+
+    private static List<String> ids(List<Match> matches) {
+        return matches.stream().map(match -> match.unit().id().value()).toList();
+    }
+
+    @Test
+    void priceThatIsJustTheBudgetIsWithinIt() {
+        Ranking ranking = rank(within(15000, LIGHTS), Yard.unit().make());
+
+        var dropped = (Concession.Without) ranking.whatIf().concession(ranking.matches().get(0)).orElseThrow();
+
+        assertEquals(LIGHTS, dropped.dropped());
+        assertEquals(Optional.empty(), rank(within(15200, LIGHTS), Yard.unit().make()).whatIf().budget());
+    }
+
+    @Test
+    void ofTheMustHavesThatWouldDoTheOneThatLeavesTheLowestPriceIsTheConcession() {
+        Matcher matcher = new Yard()
+                .feature("lights")
+                .feature("canopy")
+                .addOn("light-kit", 200, List.of(Yard.gives("lights")), List.of(), "canopy-kit")
+                .addOn("canopy-kit", 900, List.of(Yard.gives("canopy")), List.of())
+                .matcher();
+        Requirement canopy = Yard.must(Yard.needs("canopy"));
+        Ranking ranking = Ranking.of(matcher, List.of(Yard.unit().make()), Yard.needs(LIGHTS, canopy));
+
+        Concession concession = ranking.whatIf().concession(ranking.matches().get(0)).orElseThrow();
+
+        assertEquals(canopy, ((Concession.Without) concession).dropped());
+        assertEquals(Money.ofDollars(15200L), concession.price().middle());
+    }
+
+    @Test
+    void readyWithinTheBudgetNothingHasToBeConceded() {
+        Ranking ranking = rank(within(15200, LIGHTS), Yard.unit().make());
+
+        assertEquals(Optional.empty(), ranking.whatIf().concession(ranking.matches().get(0)));
+    }
+
+    /** Without cab and power two units would do, without cab and seat only one. */
+    @Test
+    void pairThatBringsMostUnitsIsNamed() {
+        Requirement seat = Yard.must(Yard.needs("seat"));
+        Matcher matcher = new Yard().feature("factory-cab").feature("seat").feature("mid-pto").matcher();
+        Unit one = Yard.unit().fitted("mid-pto").make("one");
+        Unit two = Yard.unit().fitted("seat").make("two");
+        Unit three = Yard.unit().fitted("seat").make("three");
+
+        WhatIf.Pair pair = Ranking.of(matcher, List.of(one, two, three), Yard.needs(CAB, seat, PTO))
+                .whatIf().pair(10, () -> false).orElseThrow();
+
+        assertEquals(List.of(CAB, PTO), List.of(pair.dropped(), pair.alsoDropped()));
+        assertEquals(List.of("three", "two"), ids(pair.gained()));
+    }
+
+    /** Lights go from 200 to 300 and the shaft from 700 to 1100, each for its own sake. */
+    @Test
+    void partOfThePlanIsWhatItCostsMoreThanWithoutSomeMustHavesAtEachEnd() {
+        Matcher matcher = new Yard()
+                .feature("lights")
+                .addOn("light-kit", 0, List.of(Yard.gives("lights")), List.of())
+                .priced("light-kit", Optional.empty(), Optional.of(PriceRange.ofDollars(200, 300)))
+                .feature("mid-pto")
+                .addOn("pto-kit", 0, List.of(Yard.gives("mid-pto")), List.of())
+                .priced("pto-kit", Optional.empty(), Optional.of(PriceRange.ofDollars(700, 1100)))
+                .matcher();
+        Ranking ranking = Ranking.of(matcher, List.of(Yard.unit().make()), Yard.needs(LIGHTS, PTO));
+        Match match = ranking.matches().get(0);
+
+        assertEquals(
+                Optional.of(PriceRange.ofDollars(700, 1100)), ranking.whatIf().partOfPlan(match, List.of(PTO)));
+        assertEquals(
+                Optional.of(PriceRange.ofDollars(900, 1400)),
+                ranking.whatIf().partOfPlan(match, List.of(PTO, LIGHTS)));
+        assertEquals(Optional.of(PriceRange.ZERO), ranking.whatIf().partOfPlan(match, List.of(CAB)));
+    }
+
+    /**
+     * One kit for both from 1000 to 1200, or lights alone from 100 to 900: the low end rises by 900, the high by 300.
+     * Where lights alone go from 400 to 1300, the high end would fall, and is no part of the plan.
+     */
+    @Test
+    void partOfThePlanIsARangeThoughTheOtherPlanIsWiderAndNeverBelowNothing() {
+        assertEquals(PriceRange.ofDollars(300, 900), part(PriceRange.ofDollars(100, 900)));
+        assertEquals(PriceRange.ofDollars(0, 600), part(PriceRange.ofDollars(400, 1300)));
+    }
+
+    private static PriceRange part(PriceRange lightsAlone) {
+        Matcher matcher = new Yard()
+                .feature("lights")
+                .feature("mid-pto")
+                .addOn("light-kit", 0, List.of(Yard.gives("lights")), List.of())
+                .priced("light-kit", Optional.empty(), Optional.of(lightsAlone))
+                .addOn("both-kit", 0, List.of(Yard.gives("lights"), Yard.gives("mid-pto")), List.of())
+                .priced("both-kit", Optional.empty(), Optional.of(PriceRange.ofDollars(1000, 1200)))
+                .matcher();
+        Ranking ranking = Ranking.of(matcher, List.of(Yard.unit().make()), Yard.needs(LIGHTS, PTO));
+        return ranking.whatIf().partOfPlan(ranking.matches().get(0), List.of(PTO)).orElseThrow();
+    }
+
+    @Test
+    void unitWithoutAPlanHasNoPartsOfOne() {
+        Ranking ranking = rank(Yard.needs(CAB, LIGHTS), Yard.unit().make());
+
+        assertEquals(Optional.empty(), ranking.whatIf().partOfPlan(ranking.matches().get(0), List.of(CAB)));
     }
 
     @ParameterizedTest

@@ -5,6 +5,7 @@ import static fencerow.match.Yard.gives;
 import static fencerow.match.Yard.metres;
 import static fencerow.match.Yard.must;
 import static fencerow.match.Yard.needs;
+import static fencerow.match.Yard.takes;
 import static fencerow.match.Yard.unit;
 import static fencerow.match.Yard.wish;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -71,5 +72,40 @@ class WishesTest {
 
         assertEquals(List.of("shaft"), planned(match));
         assertEquals(List.of(WIDE), match.score().planned());
+    }
+
+    /** Each has its place at the block; there is one, and the kit that brings the shaft takes it. */
+    @Test
+    void whatThePlanTakesAwayFromWhatTheShopperHasKeepsItFromMeetingAWish() {
+        Yard yard = new Yard()
+                .shared("port-block")
+                .feature("rear-pto")
+                .best("field-width", Dimension.LENGTH)
+                .attachment("cutter-6", 2400, "mow-field", Yard.PARKED, List.of(metres("field-width", 1.8)),
+                        List.of(needs("rear-pto"), needs("port-block")))
+                .addOn("shaft", 800, List.of(gives("rear-pto"), takes("port-block")), List.of());
+        Needs owned = new Needs(
+                List.of(must(needs("rear-pto")), WIDE),
+                Set.of(new ItemId("cutter-6")),
+                Set.of(),
+                Optional.empty(),
+                OptionalDouble.empty());
+
+        Match match = yard.matcher().match(unit().make(), owned);
+
+        assertEquals(List.of("shaft"), planned(match));
+        assertEquals(List.of(WIDE), match.score().unmet());
+        assertEquals(List.of(), match.score().planned());
+    }
+
+    @Test
+    void wishUncheckedEquipmentMightMeetCountsAsNotMet() {
+        Yard yard = new Yard().feature("canopy").feature("lights");
+
+        Match match = yard.matcher().match(unit().unverified("canopy").fitted("lights").make(),
+                needs(wish(needs("canopy")), wish(needs("lights"))));
+
+        assertEquals(50, match.score().percent());
+        assertEquals(List.of(), match.verify());
     }
 }

@@ -79,9 +79,9 @@ final class Yard {
         return offering;
     }
 
-    Yard sum(String id, Dimension dimension) {
+    Yard sum(String id, Dimension dimension, Figure... own) {
         capabilities.add(
-                new Capability(new CapabilityId(id), dimension, Capability.Combine.SUM, List.of(), 0));
+                new Capability(new CapabilityId(id), dimension, Capability.Combine.SUM, List.of(own), 0));
         return this;
     }
 
@@ -139,6 +139,26 @@ final class Yard {
         Map<MachineClass, ItemPrice> all = new EnumMap<>(MachineClass.class);
         classes().forEach(machineClass -> all.put(machineClass, price));
         prices.put(new ItemId(id), all);
+    }
+
+    /** What putting right something noted on a used machine costs. */
+    Yard catchUp(String note, long low, long high) {
+        return priced(note, Optional.empty(), Optional.of(PriceRange.ofDollars(low, high)));
+    }
+
+    /** Other prices than one known price, bought or fitted afterwards. */
+    Yard priced(String item, Optional<PriceRange> order, Optional<PriceRange> later) {
+        price(item, new ItemPrice(order, later));
+        return this;
+    }
+
+    /** The add-on is made for some classes of machine only. */
+    Yard madeFor(String addOn, MachineClass... machineClasses) {
+        items.replaceAll(item -> item instanceof AddOn any && any.id().value().equals(addOn)
+                ? new AddOn(any.id(), Set.of(machineClasses), any.max(), any.gives(), any.needs(), any.excludes(),
+                        any.fitting(), any.by(), any.stopgapHours())
+                : item);
+        return this;
     }
 
     private static Set<ItemId> ids(String... ids) {
@@ -209,7 +229,37 @@ final class Yard {
         private final Map<FeatureId, Integer> limits = new HashMap<>();
         private final Map<FeatureId, Fact> facts = new HashMap<>();
         private final List<ItemId> bundled = new ArrayList<>();
+        private final List<ItemId> catchUp = new ArrayList<>();
+        private Optional<Model> model = Optional.empty();
         private Availability availability = Availability.IN_STOCK;
+        private Condition condition = Condition.USED;
+        private long dollars = 15000;
+
+        /** Of the same model as another. */
+        UnitMaker like(Unit other) {
+            model = Optional.of(other.model());
+            return this;
+        }
+
+        UnitMaker asNew() {
+            condition = Condition.NEW;
+            return this;
+        }
+
+        UnitMaker asking(long dollars) {
+            this.dollars = dollars;
+            return this;
+        }
+
+        UnitMaker worn(String note) {
+            catchUp.add(new ItemId(note));
+            return this;
+        }
+
+        UnitMaker known(String feature, Fact fact) {
+            facts.put(new FeatureId(feature), fact);
+            return this;
+        }
 
         UnitMaker figure(Figure figure, double si) {
             figures.put(figure, new Amount(figure.dimension(), si));
@@ -256,7 +306,7 @@ final class Yard {
         }
 
         Unit make(String id) {
-            var model = new Model(
+            Model own = model.orElseGet(() -> new Model(
                     new ModelId("model"),
                     "Invented",
                     "One",
@@ -265,20 +315,20 @@ final class Yard {
                     figures,
                     Map.of(),
                     offering,
-                    limits);
+                    limits));
             Money nothing = Money.ZERO;
             return new Unit(
                     new UnitId(id),
-                    model,
-                    Condition.USED,
+                    own,
+                    condition,
                     OptionalInt.of(2020),
                     OptionalInt.of(400),
                     availability,
                     availability == Availability.ORDERABLE ? 60 : 0,
-                    new AskingPrice(Money.ofDollars(15000L), Optional.empty(), nothing, nothing, nothing),
+                    new AskingPrice(Money.ofDollars(dollars), Optional.empty(), nothing, nothing, nothing),
                     facts,
                     Set.copyOf(bundled),
-                    List.of());
+                    catchUp);
         }
     }
 
