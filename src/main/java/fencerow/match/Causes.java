@@ -82,8 +82,8 @@ final class Causes {
                 .orElse(0.0);
     }
 
-    private void explain(int row, Optional<ItemId> through, Set<Integer> seen, List<Blocked> causes) {
-        if (!seen.add(row)) {
+    private void explain(int row, Optional<ItemId> through, Set<Integer> open, List<Blocked> causes) {
+        if (!open.add(row)) {
             return;
         }
         int before = causes.size();
@@ -99,7 +99,7 @@ final class Causes {
             } else {
                 for (int need : needsOf(item)) {
                     if (!isAttainable(need, new HashSet<>())) {
-                        explain(need, top, seen, causes);
+                        explain(need, top, open, causes);
                     }
                 }
             }
@@ -107,6 +107,7 @@ final class Causes {
         if (causes.size() == before) {
             causes.add(cause(through, row, leafRule(row)));
         }
+        open.remove(row); // another item's way may lead here too, and has its own item to name
     }
 
     private boolean gives(Item item, int row) {

@@ -281,4 +281,17 @@ class CausesTest {
         assertEquals(Blocked.Rule.TOO_MUCH, blocked.rule());
         assertEquals(2.1, blocked.available().orElseThrow().si(), 1e-9);
     }
+
+    @Test
+    void causeThatTwoToolsHaveInCommonIsTheEndOfTheChainForBoth() {
+        Yard yard = new Yard()
+                .feature("mid-pto")
+                .feature("gear-tower")
+                .addOn("mid-pto-kit", 900, List.of(gives("mid-pto")), List.of(needs("gear-tower")));
+        tool(yard, "blower", needs("mid-pto"));
+        tool(yard, "sweeper", needs("mid-pto"));
+
+        assertEquals(
+                List.of(flag("blower", "gear-tower", Blocked.Rule.CANNOT_BE_ADDED)), why(yard, unit().make(), SNOW));
+    }
 }
