@@ -87,10 +87,9 @@ final class Causes {
             return;
         }
         int before = causes.size();
-        for (Item item : catalogue.items()) {
-            if (!gives(item, row)) {
-                continue;
-            }
+        Index index = kind.layout().index();
+        for (int giver : index.givers(demand(row))) {
+            Item item = index.items().get(giver);
             Optional<ItemId> top = through.or(() -> Optional.of(item.id()));
             Optional<Assortment.Refusal> refusal = assortment.refusal(item);
             if (refusal.isPresent()) {
@@ -108,13 +107,6 @@ final class Causes {
             causes.add(cause(through, row, leafRule(row)));
         }
         open.remove(row); // another item's way may lead here too, and has its own item to name
-    }
-
-    private boolean gives(Item item, int row) {
-        Demand asked = demand(row);
-        return catalogue.effects(item).stream()
-                .anyMatch(effect -> effect.of().equals(asked.of())
-                        && (effect.amount().si() > 0) == (asked.relation() == Relation.AT_LEAST));
     }
 
     private Blocked.Rule leafRule(int row) {

@@ -294,4 +294,25 @@ class CausesTest {
         assertEquals(
                 List.of(flag("blower", "gear-tower", Blocked.Rule.CANNOT_BE_ADDED)), why(yard, unit().make(), SNOW));
     }
+
+    /** Weights for the road hold nothing down at work, so that they are not sold here is no reason. */
+    @Test
+    void whatHelpsOnlyInAnotherWorkingStateIsNotNamedAsWhatCouldHaveHelped() {
+        Yard yard = new Yard()
+                .sum("hitch-weight", Dimension.MASS)
+                .addOn("road-weights", 300, List.of(kilograms("hitch-weight", 300, Yard.PARKED)), List.of())
+                .priced("road-weights", Optional.empty(), Optional.empty());
+
+        List<Blocked> why = why(yard, unit().make(), must(atLeast("hitch-weight", kg(200), Yard.LOADER_WORK)));
+
+        assertEquals(
+                List.of(new Blocked(
+                        Optional.empty(),
+                        new CapabilityId("hitch-weight"),
+                        Blocked.Rule.TOO_LITTLE,
+                        Optional.of(kg(200)),
+                        Optional.of(kg(0)),
+                        Optional.of(Yard.LOADER_WORK))),
+                why);
+    }
 }
