@@ -7,23 +7,25 @@ import fencerow.needs.Question;
 import fencerow.needs.Questionnaire;
 import fencerow.terms.UnitId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.BooleanSupplier;
-import java.util.stream.Collectors;
 
 /**
  * Chooses the needs question that would tell most about which units come first.
  *
  * <p>The open questions are answered by guesses a number of times and the units ranked for each. A question's gain is
- * how far the entropy (bits) of the first few units falls when the guesses are grouped by its answer, less what the
- * mere smallness of the groups would make it fall: {@code (cells - groups - tops + 1) / (2 n ln 2)}, the Miller-Madow
- * correction of a mutual information (from memory). Without it a question with many answers would always win. Nothing
- * more need be asked when nearly all guesses agree on the first few, or no question tells anything.
+ * how far the entropy (bits) of the first few units falls when the guesses are grouped by its answer, less how far it
+ * falls by chance: on average when the same answers are dealt to the guesses at random, which is the mean of a
+ * permutation test. Without that a question with many answers would always win, and where nearly every guess leads to
+ * other first units no correction by formula does. Nothing more need be asked when nearly all guesses agree on the
+ * first few, or no question tells anything.
  *
  * @param questionnaire the questions
  * @param draws         how many guesses; more is steadier and slower
@@ -31,6 +33,9 @@ import java.util.stream.Collectors;
  * @param first         how many units from the top count
  */
 public record NextQuestion(Questionnaire questionnaire, int draws, double agreement, int first) {
+    /** How often answers are dealt to guesses at random. */
+    private static final int DEALS = 20;
+
     /** As the kiosk asks: 64 guesses, 95 in 100 agreeing on the first three units. */
     public static NextQuestion usual(Questionnaire questionnaire) {
         return new NextQuestion(questionnaire, 64, 0.95, 3);
@@ -96,14 +101,27 @@ public record NextQuestion(Questionnaire questionnaire, int draws, double agreem
     }
 
     private static double gain(Question question, List<Draw> drawn) {
-        Map<Optional<Answer>, List<Draw>> groups = drawn.stream()
-                .collect(Collectors.groupingBy(draw -> draw.answers().find(question.id())));
-        double after = groups.values().stream()
+        List<Optional<Answer>> answers = new ArrayList<>(
+                drawn.stream().map(draw -> draw.answers().find(question.id())).toList());
+        double left = left(answers, drawn);
+        var random = new Random(drawn.size());
+        double byChance = 0;
+        for (int deal = 0; deal < DEALS; deal++) {
+            Collections.shuffle(answers, random);
+            byChance += left(answers, drawn) / DEALS;
+        }
+        return byChance - left;
+    }
+
+    /** The entropy left when guesses are grouped by answers, one for each. */
+    private static double left(List<Optional<Answer>> answers, List<Draw> drawn) {
+        Map<Optional<Answer>, List<Draw>> groups = new LinkedHashMap<>();
+        for (int i = 0; i < drawn.size(); i++) {
+            groups.computeIfAbsent(answers.get(i), key -> new ArrayList<>()).add(drawn.get(i));
+        }
+        return groups.values().stream()
                 .mapToDouble(group -> entropy(group) * group.size() / drawn.size())
                 .sum();
-        long cells = groups.values().stream().mapToLong(group -> counts(group).size()).sum();
-        double smallness = (cells - groups.size() - counts(drawn).size() + 1) / (2 * drawn.size() * Math.log(2));
-        return entropy(drawn) - after - smallness;
     }
 
     private static double entropy(List<Draw> drawn) {

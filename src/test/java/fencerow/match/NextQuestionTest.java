@@ -259,4 +259,16 @@ class NextQuestionTest {
         }
         return new Question(new QuestionId(id), Choose.ONE, Map.of(), options, Optional.empty(), List.of());
     }
+
+    @Test
+    void questionThatNoTwoGuessesAnswerAlikeTellsNothing() {
+        Option[] idle = IntStream.range(0, 16).mapToObj(n -> option("hobby-" + n)).toArray(Option[]::new);
+        var next = new NextQuestion(
+                new Questionnaire(List.of(ask("hobbies", idle), NEXT.questionnaire().questions().get(2)), List.of()),
+                64,
+                0.95,
+                1);
+
+        assertEquals(Optional.of(new QuestionId("cab")), next.after(Answers.NONE, LOT).map(Question::id));
+    }
 }
