@@ -50,7 +50,22 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
      * tractor no longer brings up questions, except the one it was taken off by.
      */
     public List<Question> applying(Answers answers) {
-        return questions.stream().filter(question -> applies(question, answers)).toList();
+        return applying(answers, Set.of());
+    }
+
+    /**
+     * The same where the shopper will have more jobs done another way than their answers say.
+     *
+     * @param elsewhere those jobs
+     */
+    public List<Question> applying(Answers answers, Set<JobId> elsewhere) {
+        return questions.stream()
+                .filter(question -> {
+                    Set<OptionId> off = takenOff(answers, question.id());
+                    elsewhere.forEach(job -> off.add(new OptionId(job.value())));
+                    return applies(question, answers, off);
+                })
+                .toList();
     }
 
     /** Whether the question applies to these answers. */
@@ -102,13 +117,7 @@ public record Questionnaire(List<Question> questions, List<Job> jobs) {
      * @param elsewhere those jobs
      */
     public Needs needs(Answers answers, Set<JobId> elsewhere) {
-        List<Question> applying = questions.stream()
-                .filter(question -> {
-                    Set<OptionId> off = takenOff(answers, question.id());
-                    elsewhere.forEach(job -> off.add(new OptionId(job.value())));
-                    return applies(question, answers, off);
-                })
-                .toList();
+        List<Question> applying = applying(answers, elsewhere);
         Set<JobId> hired = new LinkedHashSet<>(elsewhere);
         Set<ItemId> owned = new LinkedHashSet<>();
         for (Question question : applying) {

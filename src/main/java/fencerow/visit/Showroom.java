@@ -24,6 +24,7 @@ import fencerow.terms.MachineClass;
 import fencerow.terms.OptionId;
 import fencerow.terms.QuestionId;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -92,6 +93,14 @@ public record Showroom(
             }
         }
         return all;
+    }
+
+    /** Questions that nobody needs answered now: they came up for the sake of jobs that are set aside. */
+    public Set<QuestionId> idleQuestions(Visit visit) {
+        Set<QuestionId> idle = new LinkedHashSet<>();
+        questionnaire.applying(visit.answers()).forEach(question -> idle.add(question.id()));
+        questionnaire.applying(visit.answers(), setAside(visit)).forEach(question -> idle.remove(question.id()));
+        return idle;
     }
 
     private Set<JobId> setAside(Visit visit) {

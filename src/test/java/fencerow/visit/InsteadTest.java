@@ -8,6 +8,7 @@ import fencerow.kiosk.Rooms;
 import fencerow.match.Match;
 import fencerow.match.Ranking;
 import fencerow.needs.Answer;
+import fencerow.needs.Answers;
 import fencerow.needs.Job;
 import fencerow.needs.Needs;
 import fencerow.needs.Questionnaire;
@@ -104,6 +105,20 @@ class InsteadTest {
         assertEquals(Set.of(SNOW), hired.hired());
         assertFalse(hired.requirements().stream().map(Requirement::id).anyMatch(InsteadTest::isAboutSnow));
         assertEquals(needs, SHOWROOM.needs(VISIT.toggleAside(SNOW_MUST).toggleAside(SNOW_MUST)));
+    }
+
+    @Test
+    void questionsAboutAJobSetAsideAreIdleAndNoOthers() {
+        assertEquals(Set.of(), SHOWROOM.idleQuestions(VISIT));
+
+        Set<QuestionId> idle = SHOWROOM.idleQuestions(VISIT.toggleAside(SNOW_MUST));
+
+        assertTrue(idle.contains(new QuestionId("snow-tool")), idle.toString());
+        Answers others = VISIT.answers().with(new QuestionId("jobs"), new Answer.Chosen(VISIT.answers()
+                .chosen(new QuestionId("jobs")).stream()
+                .filter(job -> !job.value().equals(SNOW.value()))
+                .toList()));
+        SHOWROOM.questionnaire().applying(others).forEach(question -> assertFalse(idle.contains(question.id())));
     }
 
     private static boolean isAboutSnow(String id) {

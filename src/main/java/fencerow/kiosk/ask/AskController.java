@@ -12,6 +12,7 @@ import fencerow.needs.Question;
 import fencerow.terms.QuestionId;
 import fencerow.wording.AnswerWords;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -54,8 +55,15 @@ public final class AskController implements Screen, AskModel.Touches {
         AskInteractor interactor = new AskInteractor(frame.premises().showroom(),
                 new AnswerWords(frame.phrases(), frame.comfort().metric()), frame.library().pictures());
         return interactor
-                .find(place.question(), frame.visit().get().answers(), place.skipped())
+                .find(place.question(), frame.visit().get().answers(), passedOver(frame, place.skipped()))
                 .map(question -> new AskController(frame, place, interactor, question));
+    }
+
+    /** Those skipped, and those that came up for a job that is set aside. */
+    private static Set<QuestionId> passedOver(Frame frame, Set<QuestionId> skipped) {
+        Set<QuestionId> passed = new LinkedHashSet<>(skipped);
+        passed.addAll(frame.premises().showroom().idleQuestions(frame.visit().get()));
+        return passed;
     }
 
     private Answers answers() {
@@ -71,7 +79,8 @@ public final class AskController implements Screen, AskModel.Touches {
             return; // drawn without a window: nobody will answer
         }
         Answers now = answers();
-        frame.backRoom().work(SUGGEST, () -> interactor.suggest(question.id(), now, place.skipped()), found -> {
+        Set<QuestionId> passed = passedOver(frame, place.skipped());
+        frame.backRoom().work(SUGGEST, () -> interactor.suggest(question.id(), now, passed), found -> {
             suggested = found;
             model.settled().set(found.isEmpty());
         }, failure -> suggested = Optional.empty());
@@ -89,7 +98,7 @@ public final class AskController implements Screen, AskModel.Touches {
             frame.back();
             return;
         }
-        Optional<QuestionId> next = interactor.after(question.id(), answers(), skipped, suggested);
+        Optional<QuestionId> next = interactor.after(question.id(), answers(), passedOver(frame, skipped), suggested);
         frame.go(next.isPresent() ? new Place.Questions(next, skipped, false, 0) : Place.Results.TOP);
     }
 
