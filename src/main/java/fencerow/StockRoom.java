@@ -10,6 +10,7 @@ import fencerow.desk.NotKeptException;
 import fencerow.desk.StaffLock;
 import fencerow.desk.StockBook;
 import fencerow.desk.StockDesk;
+import fencerow.desk.StockEntry;
 import fencerow.desk.StockRow;
 import fencerow.desk.Tally;
 import fencerow.desk.VisitBook;
@@ -82,8 +83,10 @@ final class StockRoom implements Counts, AutoCloseable {
             room.forgetOldVisits();
             return room;
         } catch (UnusableStoreException e) {
-            return new StockRoom(data, Optional.empty(), lists,
-                    List.of("changes of the stock cannot be kept: " + e.getMessage()), clock);
+            Optional<Store> copy = url.isBlank() ? Store.findToRead(data, e, clock) : Optional.empty();
+            return new StockRoom(data, copy, lists, List.of("changes of the stock cannot be kept: " + e.getMessage()
+                    + "; until the kiosk is started again, " + (copy.isPresent()
+                            ? "the stock is shown as it was kept last" : "the stock list alone is shown")), clock);
         }
     }
 
@@ -137,18 +140,15 @@ final class StockRoom implements Counts, AutoCloseable {
         forgetOldVisits();
         StockBook book = store.get().stock();
         try {
-            try {
-                list.ifPresent(file -> new StockIntake(store.get()).takeIn(file, content, problems));
-            } catch (NotKeptException e) {
-                if (store.get().findTrouble().isEmpty()) {
-                    throw e;
-                }
-                // The server went away meanwhile: there is the copy, and the list is taken in when it is back.
+            boolean taken = takeIn(content, list, problems);
+            List<StockEntry> entries = book.entries();
+            if (!taken && entries.isEmpty()) {
+                return new Stocked(content.showroom(), problems, state(), Map.of());
             }
             LocalDate today = LocalDate.now(clock);
-            List<StockRow> rows = book.entries().stream()
+            List<StockRow> rows = entries.stream()
                     .filter(entry -> entry.sale().isShown(today))
-                    .map(entry -> entry.row())
+                    .map(StockEntry::row)
                     .toList();
             UnitReader.Booked booked = content.units().read(rows);
             booked.problems().forEach(problem -> problems.add(problem.toString()));
@@ -157,6 +157,20 @@ final class StockRoom implements Counts, AutoCloseable {
         } catch (NotKeptException e) {
             problems.add(String.valueOf(e.getMessage()));
             return new Stocked(content.showroom(), problems, "", Map.of());
+        }
+    }
+
+    /** Takes the list in where it has changed. @return whether the book could be written, were there anything new */
+    private boolean takeIn(Content content, Optional<Path> list, List<String> problems) {
+        try {
+            list.ifPresent(file -> new StockIntake(store.orElseThrow()).takeIn(file, content, problems));
+            return true;
+        } catch (NotKeptException e) {
+            // What the book has is shown, with its holds and sales. A server that is away is told of already.
+            if (store.orElseThrow().findTrouble().isEmpty()) {
+                problems.add("the stock list was not taken in: " + e.getMessage());
+            }
+            return false;
         }
     }
 
@@ -226,7 +240,8 @@ final class StockRoom implements Counts, AutoCloseable {
     String state() {
         try {
             return store.map(open -> open.stock().revision() + " on " + LocalDate.now(clock) + open.notices()
-                            + inbox.map(Inbox::problems).orElse(List.of()))
+                            + inbox.map(Inbox::problems).orElse(List.of())
+                            + (Machine.findShortage(data).isPresent() ? " short" : ""))
                     .orElse("");
         } catch (NotKeptException e) {
             return "";

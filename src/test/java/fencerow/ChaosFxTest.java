@@ -9,6 +9,9 @@ import fencerow.backoffice.Folders;
 import fencerow.kiosk.Fx;
 import fencerow.kiosk.HandClock;
 import fencerow.kiosk.LiveKiosk;
+import fencerow.kiosk.Rooms;
+import fencerow.kiosk.Shown;
+import fencerow.kiosk.frame.BackRoom;
 import fencerow.kiosk.frame.Ending;
 import fencerow.kiosk.frame.Opening;
 import fencerow.kiosk.frame.Place;
@@ -20,12 +23,16 @@ import fencerow.visit.Visit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What breaks around a kiosk, and what the shopper sees of it; each line printed is one row of a table. */
@@ -210,6 +217,54 @@ class ChaosFxTest {
                 .redirectErrorStream(true)
                 .redirectOutput(folder.resolve("kiosk.log").toFile())
                 .start();
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void aVoiceThatDiesInASentenceSaysItAgainAndOneThatAlwaysDiesIsSaidToBeMissing() throws IOException {
+        Path said = folder.resolve("said");
+        Path engine = folder.resolve("engine");
+        // As the system's killer of processes would end it, in its second sentence or in each.
+        Files.writeString(engine, "#!/bin/sh\ncat >> '" + said + "'; echo >> '" + said + "'\n"
+                + "[ \"$(wc -l < '" + said + "')\" != 2 ] || kill -9 $$\n");
+        Files.setPosixFilePermissions(engine, PosixFilePermissions.fromString("rwx------"));
+        Path dying = folder.resolve("dying");
+        Files.writeString(dying, "#!/bin/sh\ncat > /dev/null; kill -9 $$\n");
+        Files.setPosixFilePermissions(dying, PosixFilePermissions.fromString("rwx------"));
+
+        readAloud(engine, shown -> {
+            shown.touch("Help");
+            shown.touch("Read aloud");
+            shown.says("Go on");
+        });
+        List<String> lines = Files.readAllLines(said);
+        assertEquals(lines.get(1), lines.get(2), "the sentence it died in is said again");
+        assertTrue(lines.size() > 4 && !lines.get(3).equals(lines.get(2)), "then the next: " + lines);
+        row("voice killed in a sentence", "the sentence is said again, then the next");
+
+        readAloud(dying, shown -> {
+            Visit visit = shown.frame().visit().get();
+            shown.touch("Help");
+            shown.touch("Read aloud");
+            shown.says(shown.frame().say("aloud.missing"));
+            shown.touch("Close");
+            assertEquals(visit, shown.frame().visit().get());
+            row("voice killed in every sentence", "\"" + shown.frame().say("aloud.missing") + "\"; the visit goes on");
+        });
+    }
+
+    private static void readAloud(Path engine, Consumer<Shown> then) {
+        Fx.on(() -> {
+            Shown shown = Shown.of(
+                    Rooms.premises(), 1920, 1080, BackRoom.inPlace(), new SpeechEngine(Optional.of(engine)));
+            shown.frame().go(new Place.Home());
+            shown.touch("Help");
+            shown.touch("Read aloud");
+            shown.touch("Read to me");
+            then.accept(shown);
+            shown.frame().leave();
+            return true;
+        });
     }
 
     @Test

@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import fencerow.backoffice.Folders;
 import fencerow.desk.Counter;
 import fencerow.desk.Edit;
+import fencerow.desk.NotKeptException;
 import fencerow.desk.Sale;
+import fencerow.desk.StockBook;
 import fencerow.desk.StockEntry;
 import fencerow.desk.Tally;
 import fencerow.kiosk.frame.Comfort;
@@ -203,5 +205,37 @@ class KioskWiringTest {
         assertEquals("n-201", ids(premises).get(0));
         assertTrue(premises.problems().get(0).contains("changes of the stock cannot be kept"),
                 premises.problems().toString());
+    }
+
+    @Test
+    void aDatabaseThatCannotBeWrittenIsReadWithItsSalesAndStaffAreTold() throws Exception {
+        var wiring = new KioskWiring(CLOCK, "", config -> folder.resolve("data"));
+        List<String> all = ids(assertInstanceOf(Opening.Open.class, wiring.open(folders)).premises());
+        try (Store other = Store.open(folder.resolve("data"), CLOCK)) {
+            StockEntry unit = other.stock().find(new UnitId("n-201")).orElseThrow();
+            other.stock().edit(Edit.sale(unit, new Sale.Sold(LocalDate.parse("2026-05-04"))));
+            // What nobody can write, whatever their rights: a folder in the place of a file. The sale is still in the
+            // write-ahead log alone, as after a power cut.
+            Files.delete(folder.resolve("data").resolve("opening.lock"));
+            Files.createDirectory(folder.resolve("data").resolve("opening.lock"));
+            spoil("stock.csv", "n-202,nettle-24,new,2026,1,in-stock,,17900",
+                    "n-202,nettle-24,new,2026,1,in-stock,,18888");
+            var second = new KioskWiring(CLOCK, "", config -> folder.resolve("data"));
+            Premises premises = assertInstanceOf(Opening.Open.class, second.open(folders)).premises();
+
+            assertEquals(all.subList(1, all.size()), ids(premises));
+            assertEquals(Money.ofDollars(17_900), premises.showroom().units().get(0).price().asking());
+            assertTrue(premises.problems().get(0).contains("the stock is shown as it was kept last"),
+                    premises.problems().toString());
+            assertTrue(premises.problems().get(1).contains("the stock list was not taken in"),
+                    premises.problems().toString());
+            StockBook book = premises.desk().orElseThrow().book();
+            StockEntry entry = book.find(new UnitId("n-202")).orElseThrow();
+            assertEquals(new Edit.Outcome.NotKept(NotKeptException.Cause.READ_ONLY),
+                    book.edit(Edit.cell(entry, "asking", "1")));
+            assertEquals(Optional.empty(), second.findRestocked());
+            second.close();
+        }
+        wiring.close();
     }
 }

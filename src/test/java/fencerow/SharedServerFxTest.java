@@ -30,14 +30,7 @@ class SharedServerFxTest {
         assumeTrue(Boolean.getBoolean(TestServer.ASKED_FOR), TestServer.HOW);
         try (TestServer postgres = TestServer.start(folder.resolve("server"))) {
             Server server = postgres.database();
-            Store.migrate(server, Optional.empty());
-            DemoShowroom demo = DemoShowroom.in(folder);
-            demo.change("showroom.yaml", "database: \"\"", "database: \"" + TestServer.url(server) + "\"");
-            Path login = Files.createDirectories(demo.data()).resolve(Server.LOGIN_FILE);
-            Files.writeString(login, "user=postgres\npassword=-\n");
-            Files.setPosixFilePermissions(login, PosixFilePermissions.fromString("rw-------"));
-            try (LiveKiosk kiosk = LiveKiosk.of(new KioskFiles(
-                    new KioskWiring(new HandClock(), "", config -> demo.data()), demo.folders()))) {
+            try (LiveKiosk kiosk = open(shared(server))) {
                 Premises before = ChaosFxTest.nextVisit(kiosk);
                 assertEquals(List.of(), before.problems());
                 Visit visit = ChaosFxTest.startVisit(kiosk);
@@ -58,6 +51,47 @@ class SharedServerFxTest {
                 ChaosFxTest.row("database server back", "nothing; staff are told no more, and can change units again");
             }
         }
+    }
+
+    @Test
+    void aServerThatOnlyLetsReadIsNeverSeenByTheShopperAndStaffReadWhy() throws Exception {
+        assumeTrue(Boolean.getBoolean(TestServer.ASKED_FOR), TestServer.HOW);
+        try (TestServer postgres = TestServer.start(folder.resolve("server"))) {
+            Server server = postgres.database();
+            DemoShowroom demo = shared(server);
+            try (LiveKiosk kiosk = open(demo)) {
+                Premises before = ChaosFxTest.nextVisit(kiosk);
+                String database = String.valueOf(server).replaceAll(".*/", "");
+                postgres.onlyReads(database, true);
+                Visit visit = ChaosFxTest.startVisit(kiosk);
+                kiosk.waitForOffer(() -> demo.change("stock.csv", "17900", "17800"));
+                assertEquals(visit, Fx.on(() -> kiosk.frame().visit().get()));
+                Premises reading = ChaosFxTest.nextVisit(kiosk);
+                assertEquals(before.showroom().units(), reading.showroom().units());
+                assertTrue(reading.problems().get(0).contains("can only be read now"), reading.problems().toString());
+                Fx.on(() -> {
+                    StaffDoor.tryAnotherPrice(reading, "The database can only be read.");
+                    return true;
+                });
+                ChaosFxTest.row("database server only lets read", "nothing, the same units; staff read "
+                        + reading.problems().get(0) + "; at a change \"The database can only be read.\"");
+            }
+        }
+    }
+
+    private DemoShowroom shared(Server server) throws Exception {
+        Store.migrate(server, Optional.empty());
+        DemoShowroom demo = DemoShowroom.in(folder);
+        demo.change("showroom.yaml", "database: \"\"", "database: \"" + TestServer.url(server) + "\"");
+        Path login = Files.createDirectories(demo.data()).resolve(Server.LOGIN_FILE);
+        Files.writeString(login, "user=postgres\npassword=-\n");
+        Files.setPosixFilePermissions(login, PosixFilePermissions.fromString("rw-------"));
+        return demo;
+    }
+
+    private static LiveKiosk open(DemoShowroom demo) {
+        return LiveKiosk.of(new KioskFiles(
+                new KioskWiring(new HandClock(), "", config -> demo.data()), demo.folders()));
     }
 
     private static void stop(TestServer postgres) {

@@ -32,6 +32,11 @@ final class TestDesktop implements AutoCloseable {
     private final Deque<Process> started = new ArrayDeque<>();
     private final String display;
 
+    private TestDesktop(Path folder, String display) {
+        this.folder = folder;
+        this.display = display;
+    }
+
     private TestDesktop(Path folder) throws IOException {
         this.folder = folder;
         Process screen = new ProcessBuilder("Xvfb", "-displayfd", "1", "-screen", "0", WIDTH + "x" + HEIGHT + "x24",
@@ -43,7 +48,12 @@ final class TestDesktop implements AutoCloseable {
 
     /** What is not installed of what it takes. */
     static List<String> missing() {
-        return PROGRAMS.stream()
+        return missing(PROGRAMS);
+    }
+
+    /** Those of the programs that are not installed. */
+    static List<String> missing(List<String> programs) {
+        return programs.stream()
                 .filter(program -> Arrays.stream(System.getenv("PATH").split(":", -1))
                         .noneMatch(place -> Files.isExecutable(Path.of(place, program))))
                 .toList();
@@ -52,9 +62,19 @@ final class TestDesktop implements AutoCloseable {
     /** Starts it; its files go into the folder. */
     static TestDesktop start(Path folder) throws IOException {
         var desktop = new TestDesktop(folder);
-        // Not what the user who runs the tests may have set.
-        desktop.run("openbox", "--config-file", "/etc/xdg/openbox/rc.xml");
+        desktop.manageWindows();
         return desktop;
+    }
+
+    /** Programs on a display that is there, without a window manager. */
+    static TestDesktop on(String display, Path folder) {
+        return new TestDesktop(folder, display);
+    }
+
+    /** Starts the window manager. */
+    void manageWindows() throws IOException {
+        // Not what the user who runs the tests may have set.
+        run("openbox", "--config-file", "/etc/xdg/openbox/rc.xml");
     }
 
     /** Starts a program on it; what it says on standard error goes into a file beside the others. */

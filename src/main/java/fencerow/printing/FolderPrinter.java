@@ -61,12 +61,17 @@ record FolderPrinter(Path folder, Clock clock) implements Printer {
     private Path save(byte[] pdf) throws IOException {
         String name = NAME.format(LocalDateTime.now(clock));
         Path aside = Files.createTempFile(folder, name, ASIDE);
-        Files.write(aside, pdf, StandardOpenOption.TRUNCATE_EXISTING);
-        Path file = folder.resolve(name + ".pdf");
-        for (int i = 2; Files.exists(file); i++) {
-            file = folder.resolve(name + "-" + i + ".pdf");
+        try {
+            Files.write(aside, pdf, StandardOpenOption.TRUNCATE_EXISTING);
+            Path file = folder.resolve(name + ".pdf");
+            for (int i = 2; Files.exists(file); i++) {
+                file = folder.resolve(name + "-" + i + ".pdf");
+            }
+            return Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            // On a full disk the half that was written is in the way of everything else.
+            Files.deleteIfExists(aside);
         }
-        return Files.move(aside, file, StandardCopyOption.ATOMIC_MOVE);
     }
 
     private void sweep(Duration writing) throws IOException {

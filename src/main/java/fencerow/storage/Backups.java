@@ -50,28 +50,37 @@ final class Backups {
         Files.createDirectories(folder);
         Path unfinished = folder.resolve("unfinished.db");
         Files.deleteIfExists(unfinished);
-        database.copyTo(unfinished);
-        force(unfinished);
-        long number = all.isEmpty() ? 1 : all.get(0).number() + 1;
-        Files.move(unfinished, folder.resolve("backup-" + number + "-" + day + ".db"), StandardCopyOption.ATOMIC_MOVE);
+        try {
+            database.copyTo(unfinished);
+            force(unfinished);
+            long number = all.isEmpty() ? 1 : all.get(0).number() + 1;
+            Files.move(unfinished, folder.resolve("backup-" + number + "-" + day + ".db"),
+                    StandardCopyOption.ATOMIC_MOVE);
+        } finally {
+            // Half a copy would only take the room that the database needs.
+            Files.deleteIfExists(unfinished);
+        }
         for (Backup old : all.subList(Math.min(all.size(), KEPT - 1), all.size())) {
             Files.delete(old.file());
         }
     }
 
-    /** Puts the newest copy that is whole in the place of the database. @return which; empty if there is none */
-    Optional<Backup> restore(Path database) throws IOException {
+    /** Lays a copy of the newest whole one beside them, to take the database's place. @return which, if there is one */
+    Optional<Backup> prepare() throws IOException {
         for (Backup backup : all()) {
-            Path back = folder.resolve("restored.db");
-            Files.copy(backup.file(), back, StandardCopyOption.REPLACE_EXISTING);
-            if (new DatabaseFile(back).isWhole()) {
-                force(back);
-                Files.move(back, database, StandardCopyOption.ATOMIC_MOVE);
+            Files.copy(backup.file(), prepared(), StandardCopyOption.REPLACE_EXISTING);
+            if (new DatabaseFile(prepared()).isWhole()) {
+                force(prepared());
                 return Optional.of(backup);
             }
-            Files.delete(back);
+            Files.delete(prepared());
         }
         return Optional.empty();
+    }
+
+    /** What {@link #prepare} laid there. */
+    Path prepared() {
+        return folder.resolve("restored.db");
     }
 
     /** All copies, newest first. */

@@ -97,6 +97,10 @@ final class DatabaseFile implements Database {
     }
 
     private static Cause cause(SQLiteErrorCode code) {
+        if (code == SQLiteErrorCode.SQLITE_IOERR_SHMSIZE) {
+            // The file that its users share has no room.
+            return Cause.DISK_FULL;
+        }
         // Extended codes keep the plain one in their low byte.
         return switch (code.code & 0xff) {
             case 13 -> Cause.DISK_FULL;

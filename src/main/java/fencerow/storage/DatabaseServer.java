@@ -30,6 +30,8 @@ final class DatabaseServer implements Database, AutoCloseable {
     /** What a session is told first. One that was cut off must not hold the lock for the others for long. */
     private static final String FIRST = "set lock_timeout = '10s'; set idle_in_transaction_session_timeout = '60s'; "
             + "set tcp_keepalives_idle = 10; set tcp_keepalives_interval = 5; set tcp_keepalives_count = 3";
+    /** A statement that writes where nothing may: a server that follows another, or a database set so. */
+    private static final String ONLY_READS = "25006";
     /** The pool tells of every server that is away; only what we make of it matters. */
     private static final Logger POOL = Logger.getLogger("com.zaxxer.hikari");
 
@@ -186,7 +188,10 @@ final class DatabaseServer implements Database, AutoCloseable {
                     ? "the server refuses the login or has no such database; correct the login or the URL"
                     : "the server does not answer; see whether it runs and can be reached";
             case DISK_FULL -> "the server's disk is full; make room there";
-            case READ_ONLY -> "the login may not do this; give its role the right (fencerow store migrate --grant)";
+            case READ_ONLY -> state.equals(ONLY_READS)
+                    ? "it can only be read now; name the server that is written to, or take"
+                            + " default_transaction_read_only off the database or the role"
+                    : "the login may not do this; give its role the right (fencerow store migrate --grant)";
             case BUSY -> "another program holds it; try again";
             case DAMAGED -> "the server says that its data are damaged; restore its last backup";
             case OTHER -> "the server could not do it; try again";
@@ -203,7 +208,7 @@ final class DatabaseServer implements Database, AutoCloseable {
         }
         return switch (state) {
             case "53100" -> Cause.DISK_FULL;
-            case "42501", "25006" -> Cause.READ_ONLY;
+            case "42501", ONLY_READS -> Cause.READ_ONLY;
             case "55P03", "40001", "40P01", "53300" -> Cause.BUSY;
             case "XX001", "XX002" -> Cause.DAMAGED;
             default -> noConnection ? Cause.AWAY : Cause.OTHER;

@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -31,6 +32,7 @@ final class FileOpening {
                     FileLock held = gate.lock()) {
                 LOG.log(System.Logger.Level.DEBUG, "opening {0} under {1}", file.path(), held);
                 var backups = new Backups(folder.resolve("backups"));
+                finishMending(file, backups);
                 if (!file.isWhole()) {
                     notices.add(mend(file, backups));
                 }
@@ -53,21 +55,40 @@ final class FileOpening {
         }
     }
 
-    /** Puts the damaged file aside and the newest whole backup in its place. */
+    /**
+     * Puts the damaged file aside and the newest whole backup in its place. The backup lies ready before anything is
+     * moved, so that neither a full disk nor a power cut leaves an empty database.
+     */
     private static String mend(DatabaseFile file, Backups backups) throws IOException {
+        Optional<Backups.Backup> backup = backups.prepare();
         Path damaged = aside(file.path());
-        for (String end : List.of("", "-wal", "-shm")) {
-            Path part = Path.of(file.path() + end);
-            if (Files.exists(part)) {
-                Files.move(part, Path.of(damaged + end));
-            }
+        move(file.path(), damaged);
+        if (backup.isPresent()) {
+            Files.move(backups.prepared(), file.path(), StandardCopyOption.ATOMIC_MOVE);
         }
-        Optional<Backups.Backup> restored = backups.restore(file.path());
         return file.path() + ": the database was damaged and is kept as " + damaged.getFileName() + "; "
-                + restored.map(backup -> "the backup of " + backup.day()
+                + backup.map(found -> "the backup of " + found.day()
                                 + " is in its place: check what was changed since then")
                         .orElse("there was no backup, so the stock list is read again from its file: check holds and"
                                 + " sales");
+    }
+
+    /** Moves a database with what belongs to it, itself first. */
+    private static void move(Path file, Path to) throws IOException {
+        for (String end : List.of("", "-wal", "-shm")) {
+            Path part = Path.of(file + end);
+            if (Files.exists(part)) {
+                Files.move(part, Path.of(to + end));
+            }
+        }
+    }
+
+    /** Goes on where a power cut came between the damaged file's going and the backup's coming. */
+    private static void finishMending(DatabaseFile file, Backups backups) throws IOException {
+        if (!Files.exists(file.path()) && Files.exists(backups.prepared())) {
+            move(file.path(), aside(file.path()));
+            Files.move(backups.prepared(), file.path(), StandardCopyOption.ATOMIC_MOVE);
+        }
     }
 
     private static Path aside(Path file) {

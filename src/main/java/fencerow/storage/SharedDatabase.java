@@ -181,7 +181,7 @@ final class SharedDatabase implements Database, Journal, AutoCloseable {
             }
             stale = Optional.empty();
             trouble = Optional.empty();
-            waiting.handIn(server);
+            handIn();
         } catch (NotKeptException e) {
             if (e.why() == Cause.AWAY) {
                 trouble = Optional.of(e);
@@ -192,6 +192,18 @@ final class SharedDatabase implements Database, Journal, AutoCloseable {
         } catch (IOException e) {
             stale = Optional.of("the copy of the server's data cannot be kept (" + e.getClass().getSimpleName()
                     + "); see to the disk");
+        }
+    }
+
+    /** A server that is there and takes nothing is told of: nobody need have tried to change anything. */
+    private void handIn() {
+        try {
+            waiting.handIn(server);
+        } catch (NotKeptException e) {
+            if (e.why() == Cause.AWAY) {
+                throw e;
+            }
+            stale = Optional.of(e.getMessage() + " (counts of visits wait, and the stock cannot be changed)");
         }
     }
 

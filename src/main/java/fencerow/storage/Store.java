@@ -83,6 +83,17 @@ public final class Store implements AutoCloseable {
     }
 
     /**
+     * What a folder's database holds, for a kiosk to go on with while it cannot be opened: everything can be read and
+     * nothing written.
+     *
+     * @param refused why it cannot be opened
+     * @return empty where there is no database, or none that can be read
+     */
+    public static Optional<Store> findToRead(Path folder, UnusableStoreException refused, Clock clock) {
+        return ReadCopy.of(folder, refused).map(copy -> new Store(copy, Optional.empty(), copy, List::of, clock));
+    }
+
+    /**
      * Makes the tables of a server, or brings them up to date.
      *
      * @param owner with the login of who may change the schema

@@ -249,6 +249,32 @@ class ServerSharedTest {
     }
 
     @Test
+    void aServerThatOnlyLetsReadIsReadAndEveryChangeIsRefusedWithWhatToDo() throws Exception {
+        String name = String.valueOf(server.orElseThrow()).replaceAll(".*/", "");
+        try (Store one = kiosk("one")) {
+            add(one, "100");
+            postgres().onlyReads(name, true);
+            one.follow(SOON);
+
+            assertEquals(Optional.of("100"), unit(one).row().find("asking"));
+            assertEquals(new Edit.Outcome.NotKept(NotKeptException.Cause.READ_ONLY),
+                    one.stock().edit(Edit.cell(unit(one), "asking", "90")));
+            one.journal().add(DAY, Tally.NONE.plus(READ, 3));
+            one.follow(SOON);
+            one.follow(SOON);
+            String told = String.join("\n", one.notices());
+            assertTrue(told.contains("can only be read now") && told.contains("counts of visits wait"), told);
+
+            postgres().onlyReads(name, false);
+            one.follow(SOON);
+            one.follow(SOON);
+            assertEquals(List.of(), one.notices());
+            assertEquals(3, one.journal().sum(DAY, DAY).counts().get(READ));
+            assertInstanceOf(Edit.Outcome.Kept.class, one.stock().edit(Edit.cell(unit(one), "asking", "80")));
+        }
+    }
+
+    @Test
     void aServerWithoutTablesIsSaidWithWhatToDoAndUsedOnceItHasThem() throws Exception {
         server = Optional.of(postgres().database());
         try (Store one = kiosk("one")) {

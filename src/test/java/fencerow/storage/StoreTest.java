@@ -1,6 +1,7 @@
 package fencerow.storage;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -114,5 +115,22 @@ class StoreTest extends StoreContract {
         Edit.Outcome big = book.edit(Edit.cell(entry, "notes", "x".repeat(1_000_000)));
         assertEquals(new Edit.Outcome.NotKept(NotKeptException.Cause.DISK_FULL), big);
         assertTrue(file.isWhole());
+    }
+
+    @Test
+    void aPowerCutBetweenTheDamagedFilesGoingAndTheBackupsComingLosesNeither() throws Exception {
+        try (Store store = open()) {
+            store.stock().add(row("a-1", "1"));
+        }
+        Store.open(folder, at("2026-06-01T00:00:00Z")).close();
+        var backups = new Backups(folder.resolve("backups"));
+        assertEquals("2026-06-01", backups.prepare().orElseThrow().day());
+        Files.move(folder.resolve(Store.FILE), folder.resolve("damaged-1.db"));
+
+        try (Store store = open()) {
+            assertEquals(List.of("a-1"), ids(store.stock()));
+            assertFalse(Files.exists(backups.prepared()));
+            assertTrue(Files.exists(folder.resolve("damaged-1.db")));
+        }
     }
 }

@@ -184,6 +184,12 @@ public final class TestServer implements AutoCloseable {
         }
     }
 
+    /** Lets a database be only read, or written again; connections that are open are cut, as a restart would. */
+    public void onlyReads(String database, boolean so) throws SQLException {
+        run("alter database " + database + " set default_transaction_read_only = " + (so ? "on" : "off"), "postgres");
+        run("select pg_terminate_backend(pid) from pg_stat_activity where datname = '" + database + "'", "postgres");
+    }
+
     /** The URL of a database, as it is written into the configuration. */
     public static String url(Server database) {
         return "postgresql://" + database;

@@ -18,6 +18,8 @@ import javafx.scene.Node;
  */
 final class ReadAloud {
     private static final String DESK = "read aloud";
+    /** An engine that died once in a sentence says it again; one that fails twice in a row has no sound. */
+    private static final int MOST_FAILED = 2;
 
     private final Frame frame;
     private final Overlays overlays;
@@ -30,7 +32,7 @@ final class ReadAloud {
     private int heldAt;
     private boolean holding;
     private boolean on;
-    private boolean broken;
+    private int failed;
 
     ReadAloud(Frame frame, Overlays overlays, Speaker speaker) {
         this.frame = frame;
@@ -70,19 +72,24 @@ final class ReadAloud {
 
     /** Says something at once, whether the shopper has things read aloud or not. */
     void alert(String words) {
-        if (speaker.isThere() && !broken) {
+        if (canSpeak()) {
             String language = frame.comfort().language();
             frame.backRoom().work(DESK, () -> {
                 speaker.say(language, words, loudness);
                 return words;
-            }, said -> {}, failure -> broken = true);
+            }, said -> failed = 0, failure -> failed++);
         }
     }
 
-    /** Nobody is listening any more. */
+    private boolean canSpeak() {
+        return speaker.isThere() && failed < MOST_FAILED;
+    }
+
+    /** Nobody is listening any more; the next one's voice may be back. */
     void visitEnded() {
         frame.backRoom().cancel(DESK);
         on = false;
+        failed = 0;
         loudness = Loudness.NORMAL;
         lines = List.of();
         held = List.of();
@@ -100,16 +107,22 @@ final class ReadAloud {
             speaker.say(language, line, now);
             return line;
         }, said -> {
+            failed = 0;
             next++;
             goOn();
-        }, failure -> broken = true);
+        }, failure -> {
+            failed++;
+            if (canSpeak()) {
+                goOn();
+            }
+        });
     }
 
     /** The sheet with everything that can be done about it. */
     void lay() {
         frame.backRoom().cancel(DESK);
         hold();
-        overlays.lay(frame.say("aloud.title"), speaker.isThere() && !broken ? controls() : missing());
+        overlays.lay(frame.say("aloud.title"), canSpeak() ? controls() : missing());
     }
 
     private Node missing() {
