@@ -23,12 +23,14 @@ final class ReadCopy implements Database, AutoCloseable {
 
     private static final List<String> PARTS = List.of("", "-wal", "-shm");
 
+    private final Path folder;
     private final DatabaseFile file;
     private final Cause why;
     private final String message;
 
-    private ReadCopy(DatabaseFile file, Cause why, String message) {
-        this.file = file;
+    private ReadCopy(Path folder, Cause why, String message) {
+        this.folder = folder;
+        this.file = new DatabaseFile(folder.resolve(Store.FILE));
         this.why = why;
         this.message = message;
     }
@@ -46,7 +48,7 @@ final class ReadCopy implements Database, AutoCloseable {
         }
         return copied(database, Path.of(System.getProperty("java.io.tmpdir", "/tmp")))
                 .or(() -> copied(database, IN_MEMORY))
-                .map(copy -> new ReadCopy(new DatabaseFile(copy), why, String.valueOf(refused.getMessage())));
+                .map(copy -> new ReadCopy(copy, why, String.valueOf(refused.getMessage())));
     }
 
     /** Why nothing can be written there. */
@@ -58,6 +60,7 @@ final class ReadCopy implements Database, AutoCloseable {
         }
     }
 
+    /** Copies it to a folder of its own in the place. @return that folder */
     private static Optional<Path> copied(Path database, Path place) {
         Optional<Path> folder = Optional.empty();
         try {
@@ -73,7 +76,7 @@ final class ReadCopy implements Database, AutoCloseable {
             var file = new DatabaseFile(copy);
             if (file.isWhole()) {
                 Migrations.run(file);
-                return Optional.of(copy);
+                return Optional.of(made);
             }
         } catch (IOException | NotKeptException | FlywayException e) {
             LOG.log(System.Logger.Level.WARNING, "The database could not be copied to be read", e);
@@ -94,7 +97,7 @@ final class ReadCopy implements Database, AutoCloseable {
 
     @Override
     public void close() {
-        delete(file.path().toAbsolutePath().getParent());
+        delete(folder);
     }
 
     private static void delete(Path folder) {
