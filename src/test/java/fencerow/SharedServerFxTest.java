@@ -67,10 +67,16 @@ class SharedServerFxTest {
                 kiosk.waitForOffer(() -> demo.change("stock.csv", "17900", "17800"));
                 assertEquals(visit, Fx.on(() -> kiosk.frame().visit().get()));
                 Premises reading = ChaosFxTest.nextVisit(kiosk);
+                if (reading.problems().toString().contains("does not answer")) {
+                    // The server ended the sessions: one look finds it gone, the next one how it is.
+                    kiosk.waitForOffer(() -> {});
+                    reading = ChaosFxTest.nextVisit(kiosk);
+                }
                 assertEquals(before.showroom().units(), reading.showroom().units());
                 assertTrue(reading.problems().get(0).contains("can only be read now"), reading.problems().toString());
+                Premises shown = reading;
                 Fx.on(() -> {
-                    StaffDoor.tryAnotherPrice(reading, "The database can only be read.");
+                    StaffDoor.tryAnotherPrice(shown, "The database can only be read.");
                     return true;
                 });
                 ChaosFxTest.row("database server only lets read", "nothing, the same units; staff read "

@@ -22,6 +22,7 @@ public final class Ranking {
     private final Needs needs;
     private final List<Match> matches;
     private final List<Match> ready;
+    private final Index index;
     private final Solved solved;
 
     /** Matches and ranks, with parts answered before. */
@@ -30,6 +31,7 @@ public final class Ranking {
         this.matches = new Board(lot, needs, solved)
                 .matches().stream().sorted(BEST_FIRST).toList();
         this.ready = matches.stream().filter(match -> match.verdict().hasPlan()).toList();
+        this.index = lot.index();
         this.solved = solved;
     }
 
@@ -45,7 +47,8 @@ public final class Ranking {
 
     /** Matches and ranks for other needs or other units; what comes out as it did in this ranking is not redone. */
     public Ranking next(Lot lot, Needs others) {
-        return new Ranking(lot, others, solved.next());
+        // What was solved is told apart by places in the catalogue.
+        return new Ranking(lot, others, lot.index() == index ? solved.next() : Solved.nothing());
     }
 
     /** What was asked. */

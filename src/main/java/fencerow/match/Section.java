@@ -17,6 +17,7 @@ final class Section {
     private final int[] features;
     private final long[] headroom;
     private final List<List<Contribution>> contributions;
+    /** Filled as asked for; another thread that ranks next would only write the same. */
     private final @Nullable Contribution[][] within;
     private final PriceRange[] prices;
     private final Fingerprint fingerprint;

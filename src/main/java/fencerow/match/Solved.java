@@ -10,9 +10,9 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * What was answered before. Whatever unit, shopper or price list they come from, problems with the same numbers have
- * the same answer, so none is worked out twice. Parts may be asked for from any thread; all else is confined to one
- * until handed on, and what is handed on is only read.
+ * What was answered before for units of one catalogue. Whatever unit or shopper they come from, problems with the same
+ * numbers have the same answer, so none is worked out twice. Parts may be asked for from any thread; all else is
+ * confined to one until handed on, and what is handed on is only read.
  */
 final class Solved {
     private final Map<Problem.Signature, Part> partsBefore;

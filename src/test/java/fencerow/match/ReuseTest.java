@@ -6,9 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 
 import fencerow.needs.Needs;
 import fencerow.needs.Requirement;
+import fencerow.stock.Catalogue;
+import fencerow.stock.Fitter;
 import fencerow.terms.Amount;
+import fencerow.terms.Dimension;
+import fencerow.terms.Money;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.function.BiFunction;
 import java.util.stream.LongStream;
@@ -109,6 +114,31 @@ class ReuseTest {
             case 1 -> dropped(needs, random);
             default -> asked(needs, random.nextInt(3));
         });
+    }
+
+    /** Content was changed meanwhile: the same places in the catalogue are other items. */
+    @Test
+    void rankingForUnitsOfAnotherCatalogueTakesNothingOver() {
+        Needs needs = Yard.needs(Yard.must(Yard.atLeast("grip", new Amount(Dimension.MASS, 200), Yard.PARKED)));
+        Lot strong = kitThatGives(200);
+        Lot weak = kitThatGives(100);
+
+        Ranking first = Ranking.of(strong, needs);
+        Ranking second = first.next(weak, needs);
+
+        assertEquals(Money.ofDollars(70), first.matches().get(0).price().plan().high());
+        assertEquals(Money.ofDollars(140), second.matches().get(0).price().plan().high());
+        assertAlike(Ranking.of(weak, needs), second, "weak kit");
+    }
+
+    /** A unit, and a kit for $70 of which there can be two. */
+    private static Lot kitThatGives(double kilograms) {
+        Catalogue catalogue = new Yard()
+                .sum("grip", Dimension.MASS)
+                .addOn("kit", 2, OptionalInt.empty(), Fitter.ANY_SHOP, 70,
+                        List.of(Yard.kilograms("grip", kilograms)), List.of())
+                .catalogue();
+        return new Matcher(catalogue).lot(List.of(Yard.unit().make()));
     }
 
     @Test
