@@ -165,7 +165,8 @@ final class Judgement {
             if (solution.isEmpty()) {
                 return Optional.empty();
             }
-            sum = sum.plus(kind.price(share.slice().items(), solution.get().counts()));
+            int[] places = share.slice().items();
+            sum = sum.plus(solution.get().price(item -> kind.price(places[item])));
         }
         return Optional.of(sum);
     }

@@ -152,17 +152,6 @@ final class Kind {
         return isFree(layout.items().get(item)) ? PriceRange.ZERO : variety.price(layout.place(item));
     }
 
-    /** What so many of each of some items cost. */
-    PriceRange price(int[] some, int[] counts) {
-        PriceRange price = PriceRange.ZERO;
-        for (int i = 0; i < counts.length; i++) {
-            if (counts[i] > 0) {
-                price = price.plus(price(some[i]).times(counts[i]));
-            }
-        }
-        return price;
-    }
-
     /**
      * A unit of this kind as numbers.
      *

@@ -96,20 +96,7 @@ final class Part {
     }
 
     private Optional<Solver.Solution> atWorst(boolean[] asked, boolean[] forbidden) {
-        Optional<Solver.Solution> dearest = Optional.empty();
-        for (long[] each : worst.bases()) {
-            if (dearest.isPresent() && solver.rows().hold(each, asked, dearest.get().counts())) {
-                continue; // it costs no more here
-            }
-            Optional<Solver.Solution> found = solver.cheapest(each, asked, forbidden);
-            if (found.isEmpty()) {
-                return found;
-            }
-            if (dearest.isEmpty() || found.get().cents() > dearest.get().cents()) {
-                dearest = found;
-            }
-        }
-        return dearest;
+        return solver.rows().dearest(worst.bases(), asked, each -> solver.cheapest(each, asked, forbidden));
     }
 
     private boolean isFeasible(boolean[] asked) {

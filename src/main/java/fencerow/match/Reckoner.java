@@ -103,20 +103,7 @@ final class Reckoner {
      * @param outcomes the headroom of each row at each of them
      */
     Optional<Solver.Solution> cheapest(List<long[]> outcomes) {
-        Optional<Solver.Solution> dearest = Optional.empty();
-        for (long[] outcome : outcomes) {
-            if (dearest.isPresent() && solver.rows().hold(outcome, all, dearest.get().counts())) {
-                continue; // it costs no more here
-            }
-            Optional<Solver.Solution> found = cheapest(outcome);
-            if (found.isEmpty()) {
-                return found;
-            }
-            if (dearest.isEmpty() || found.get().cents() > dearest.get().cents()) {
-                dearest = found;
-            }
-        }
-        return dearest;
+        return solver.rows().dearest(outcomes, all, this::cheapest);
     }
 
     /** Whether all must-haves can be met at some outcome. */

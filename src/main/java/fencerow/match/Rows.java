@@ -1,6 +1,9 @@
 package fencerow.match;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** A setup's rows laid out for searching: who helps each, cheapest first, and what each item changes. Immutable. */
 final class Rows {
@@ -126,5 +129,29 @@ final class Rows {
             }
         }
         return true;
+    }
+
+    /**
+     * The cheapest at the outcome where it costs most; empty where some outcome has none.
+     *
+     * @param outcomes the headroom of each row at each of them
+     * @param cheapest finds the cheapest at one
+     */
+    Optional<Solver.Solution> dearest(
+            List<long[]> outcomes, boolean[] asked, Function<long[], Optional<Solver.Solution>> cheapest) {
+        Optional<Solver.Solution> dearest = Optional.empty();
+        for (long[] outcome : outcomes) {
+            if (dearest.isPresent() && hold(outcome, asked, dearest.get().counts())) {
+                continue; // it costs no more here
+            }
+            Optional<Solver.Solution> found = cheapest.apply(outcome);
+            if (found.isEmpty()) {
+                return found;
+            }
+            if (dearest.isEmpty() || found.get().cents() > dearest.get().cents()) {
+                dearest = found;
+            }
+        }
+        return dearest;
     }
 }

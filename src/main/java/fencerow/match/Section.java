@@ -160,15 +160,7 @@ final class Section {
         }
         var problem = new Problem(slice.setup(), own, pieces);
         Reckoner.Answer found = reckoner.answer(problem).orElseGet(() -> solved.byParts(problem));
-        return new Answer(problem, found, found.plan().map(this::price).orElse(PriceRange.ZERO));
-    }
-
-    private PriceRange price(Solver.Solution plan) {
-        PriceRange price = PriceRange.ZERO;
-        for (int i = 0; i < prices.length; i++) {
-            int count = plan.counts()[i];
-            price = count == 0 ? price : price.plus(prices[i].times(count));
-        }
-        return price;
+        PriceRange price = found.plan().map(plan -> plan.price(item -> prices[item])).orElse(PriceRange.ZERO);
+        return new Answer(problem, found, price);
     }
 }

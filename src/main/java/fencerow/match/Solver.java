@@ -1,7 +1,9 @@
 package fencerow.match;
 
+import fencerow.terms.PriceRange;
 import java.util.Arrays;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,6 +34,15 @@ final class Solver {
                 both[places[i]] += other.counts[i];
             }
             return new Solution(both, cents + other.cents, pieces + other.pieces, minutes + other.minutes);
+        }
+
+        /** What it costs, given the price of one of each item. */
+        PriceRange price(IntFunction<PriceRange> of) {
+            PriceRange price = PriceRange.ZERO;
+            for (int i = 0; i < counts.length; i++) {
+                price = counts[i] == 0 ? price : price.plus(of.apply(i).times(counts[i]));
+            }
+            return price;
         }
 
         private boolean beats(Solution other) {

@@ -59,14 +59,18 @@ class WishesTest {
         assertEquals(List.of(), match.score().unmet());
     }
 
-    @Test
-    void whatTheShopperHasIsMetOnceThePlanMakesItWork() {
-        Needs owned = new Needs(
+    private static Needs ofWhoHasTheCutter() {
+        return new Needs(
                 List.of(must(needs("rear-pto")), WIDE),
                 Set.of(new ItemId("cutter-6")),
                 Set.of(),
                 Optional.empty(),
                 OptionalDouble.empty());
+    }
+
+    @Test
+    void whatTheShopperHasIsMetOnceThePlanMakesItWork() {
+        Needs owned = ofWhoHasTheCutter();
 
         Match match = cutterYard().matcher().match(unit().make(), owned);
 
@@ -84,12 +88,7 @@ class WishesTest {
                 .attachment("cutter-6", 2400, "mow-field", Yard.PARKED, List.of(metres("field-width", 1.8)),
                         List.of(needs("rear-pto"), needs("port-block")))
                 .addOn("shaft", 800, List.of(gives("rear-pto"), takes("port-block")), List.of());
-        Needs owned = new Needs(
-                List.of(must(needs("rear-pto")), WIDE),
-                Set.of(new ItemId("cutter-6")),
-                Set.of(),
-                Optional.empty(),
-                OptionalDouble.empty());
+        Needs owned = ofWhoHasTheCutter();
 
         Match match = yard.matcher().match(unit().make(), owned);
 
